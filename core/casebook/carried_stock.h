@@ -1,0 +1,43 @@
+#pragma once
+
+#include "casebook/casebook.h"
+
+#include <QHash>
+
+namespace ladlework::casebook {
+
+/// Turns what a family has and plans to cook into sources of an outlook. Holds what it reckoned, so
+/// that a pot that stands in a plan many times is reckoned once.
+class CarriedStock {
+public:
+    explicit CarriedStock(const Casebook& casebook) : m_casebook(casebook) {}
+
+    /// Lots on hand as seen from a horizon that starts on `start`: fridge lots from today to their
+    /// use-by, freezer lots from tomorrow (they thaw overnight) and without end, because a freezer
+    /// use-by is a matter of taste only. Fridge lots past their use-by are no stock.
+    QList<week::Source> lots(QDate start);
+
+    /// A cooking of a plan as it was planned, with its measured yield when there is one; nothing
+    /// when the pot is gone.
+    std::optional<week::Source> planned(const week::Placement& placement, QDate start);
+
+    /// What there is or will be of a cooking. One of today or before counts less what
+    /// the log took from it; nothing when its lots were stored (they count
+    /// themselves), when it is past its last day, or when the pot is gone.
+    std::optional<week::Source> cooking(const week::Placement& placement, QDate start);
+
+    /// What a horizon of `days` days leaves over, as sources of the horizon that follows it.
+    static QList<week::Source> leftOver(const week::OutlookInput& before);
+
+private:
+    QList<MemberId> whoMay(const kitchen::Pot& pot);
+    quantity::Volume expectedStock(const kitchen::Pot& pot);
+    [[nodiscard]] quantity::Volume drunkFrom(const week::Placement& placement) const;
+    [[nodiscard]] bool lotsStoredOf(const kitchen::Batch& batch) const;
+
+    const Casebook& m_casebook;
+    QHash<PotId, quantity::Volume> m_expected;
+    QHash<PotId, QList<MemberId>> m_may;
+};
+
+} // namespace ladlework::casebook

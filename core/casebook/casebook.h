@@ -1,0 +1,100 @@
+#pragma once
+
+#include "casebook/family_records.h"
+#include "intake/ladder_machine.h"
+#include "intake/projection.h"
+#include "kitchen/brew.h"
+#include "week/week_outlook.h"
+
+#include <optional>
+#include <vector>
+
+namespace ladlework::casebook {
+
+/// Where one member stands on a day, derived from the records alone.
+struct Standing {
+    people::Member member;
+    AgeBand band = AgeBand::Adult;
+    std::optional<people::Phase> phase;
+    std::optional<intake::Target> target; ///< the latest one in force
+    std::optional<intake::Ladder> ladder; ///< the latest one in force
+    /// Up to yesterday, and today when an entry, a reaction or a decision of today is recorded.
+    intake::LadderReplay replay;
+    std::optional<intake::TargetDate> targetDate;
+    quantity::Volume askedToday;             ///< 0 while stopped or without a ladder
+    QList<people::ToleranceNote> tolerances; ///< the latest note of each subject
+    QList<people::Caution> cautions;
+    std::optional<QDate> lastEntry;
+    Findings findings; ///< target, band, cautions, stop
+};
+
+/// A stored container with what is left in it.
+struct StockItem {
+    kitchen::Lot lot;
+    PotId pot;
+    QString potName;
+    quantity::Volume left; ///< never below 0
+    bool pastUse = false;
+};
+
+/// One family's records and all that follows from them on a given day. Immutable: a change in the
+/// workbook makes a new one. The catalogue must outlive it.
+class Casebook {
+public:
+    Casebook(FamilyRecords records, const kitchen::Catalogue& catalogue, QDate today);
+
+    [[nodiscard]] const FamilyRecords& records() const { return m_records; }
+    [[nodiscard]] const kitchen::Catalogue& catalogue() const { return *m_catalogue; }
+    [[nodiscard]] QDate today() const { return m_today; }
+
+    /// One for each member, in the order of the records.
+    [[nodiscard]] const std::vector<Standing>& standings() const { return m_standings; }
+    /// nullptr when the member is not of this family.
+    [[nodiscard]] const Standing* standing(MemberId member) const;
+
+    [[nodiscard]] const kitchen::Pot* pot(PotId pot) const;
+    [[nodiscard]] const kitchen::Vessel* vessel(VesselId vessel) const;
+
+    /// The pot as this family would cook it: its vessel (the pot's, else the family's largest),
+    /// altitude, the most careful phase rules among those who drink, drinkers with today's amount.
+    [[nodiscard]] kitchen::BrewInput brewInput(const kitchen::Pot& pot) const;
+
+    /// Everyone as a drinker, members under 6 months included (they may not).
+    [[nodiscard]] std::vector<kitchen::Drinker> drinkers() const;
+
+    /// May this member have this pot: tolerances, recorded allergies, age band, and bone broth only
+    /// in a phase that allows it.
+    [[nodiscard]] kitchen::WhoMay whoMay(const Standing& standing, const kitchen::Pot& pot) const;
+
+    /// Lots not gone, with what is left after the log; oldest use-by first. A lot that was drunk to
+    /// the end is left out.
+    [[nodiscard]] QList<StockItem> stockOnHand() const;
+
+    /// What the member is asked to drink on each of `days` days from `start`: for past days the
+    /// amount in force then, from today on the climb as it goes when every day is a good day.
+    [[nodiscard]] QList<quantity::Volume> plannedAmounts(MemberId member, QDate start,
+                                                         int days) const;
+
+    /// The plan of a week (by its Monday); an empty one when none is stored.
+    [[nodiscard]] week::WeekPlan plan(QDate weekStart) const;
+    /// How that plan goes, with stock on hand and the yields of the pots. In the week of today only
+    /// today and the days after it ask for stock, and a cooking of the past counts with what the
+    /// log leaves of it unless its lots were stored. A later week starts with what the weeks before
+    /// it leave over (up to four weeks ahead). A week that is over is shown as it was planned.
+    [[nodiscard]] week::OutlookInput outlookInput(const week::WeekPlan& plan) const;
+
+    /// What in this family wants the practitioner, worst first: stopped ladders, red flags, no
+    /// entry for days, a review due, a retry due, stock past its use-by. Empty when all is well.
+    [[nodiscard]] Findings attention() const;
+
+private:
+    /// The most careful phase rules among those who drink and may have the pot.
+    [[nodiscard]] kitchen::PhaseRules rulesFor(const kitchen::Pot& pot) const;
+
+    FamilyRecords m_records;
+    const kitchen::Catalogue* m_catalogue;
+    QDate m_today;
+    std::vector<Standing> m_standings;
+};
+
+} // namespace ladlework::casebook

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "casebook/visit_note.h"
+#include "intake/ladder.h"
+#include "intake/log.h"
+#include "intake/target.h"
+#include "kitchen/batch.h"
+#include "kitchen/pot.h"
+#include "people/caution.h"
+#include "people/family.h"
+#include "people/member.h"
+#include "people/phase.h"
+#include "people/practice.h"
+#include "people/tolerance.h"
+#include "week/week_plan.h"
+
+#include <QList>
+
+namespace ladlework::casebook {
+
+/// Everything the workbook holds of one family, as it was read: the input of all that is derived.
+struct FamilyRecords {
+    people::Practice practice;
+    QList<people::Phase> phases; ///< in order of position
+    people::Family family;
+    QList<people::Member> members; ///< eldest first
+    QList<people::ToleranceNote> tolerances;
+    QList<people::Caution> cautions;
+    QList<intake::Target> targets;
+    QList<intake::Ladder> ladders;
+    QList<intake::Decision> decisions;
+    QList<intake::IntakeEntry> entries;
+    QList<intake::Reaction> reactions;
+    QList<kitchen::Vessel> vessels;
+    QList<kitchen::Pot> pots; ///< the family's own and the practice's
+    QList<kitchen::Batch> batches;
+    QList<kitchen::Lot> lots;
+    QList<week::WeekPlan> weeks;
+    QList<VisitNote> notes;        ///< newest first
+    QList<HandoutRecord> handouts; ///< newest first, without the pages
+};
+
+} // namespace ladlework::casebook

@@ -1,0 +1,203 @@
+#include "casebook/standing_maker.h"
+
+#include "intake/red_flags.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+namespace ladlework::casebook {
+
+namespace {
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Standing)
+};
+
+/// The latest record in force on a day: the latest `from`, then the one stored last.
+template <class Record>
+const Record* latestInForce(const QList<Record>& records, MemberId member, QDate day) {
+    const Record* latest = nullptr;
+    for (const Record& record : records) {
+        if (record.member != member || record.from > day)
+            continue;
+        if (latest == nullptr ||
+            std::pair(record.from, record.id.value) >= std::pair(latest->from, latest->id.value))
+            latest = &record;
+    }
+    return latest;
+}
+
+QList<people::ToleranceNote> latestTolerances(const FamilyRecords& records, MemberId member) {
+    QList<people::ToleranceNote> latest;
+    for (const people::ToleranceNote& note : records.tolerances) {
+        if (note.member != member)
+            continue;
+        const auto same = std::ranges::find(latest, note.subject, &people::ToleranceNote::subject);
+        if (same == latest.end())
+            latest.append(note);
+        else if (std::pair(note.noted, note.id.value) >= std::pair(same->noted, same->id.value))
+            *same = note;
+    }
+    return latest;
+}
+
+std::optional<QDate> lastEntryOf(const MemberLog& log) {
+    std::optional<QDate> last;
+    for (const intake::IntakeEntry& entry : log.entries)
+        last = last ? std::max(*last, entry.day) : entry.day;
+    for (const intake::Reaction& reaction : log.reactions)
+        last = last ? std::max(*last, reaction.day) : reaction.day;
+    return last;
+}
+
+Finding underSixMonths(const QString& name) {
+    Finding finding;
+    finding.severity = Finding::Severity::Stop;
+    finding.code = QStringLiteral("under-six-months");
+    finding.text = Words::tr("%1 is under 6 months: no amounts and no ladder here. Refer to the "
+                             "clinician who looks after the baby.")
+                       .arg(name);
+    finding.source =
+        Words::tr("WHO guideline 2023 on complementary feeding: foods beside milk start "
+                  "at about 6 months (published)");
+    finding.field = QStringLiteral("birth");
+    return finding;
+}
+
+/// The day that stopped the ladder: the last of the replay on which the stop was new.
+const intake::LadderDay* stopDay(const intake::LadderReplay& replay) {
+    const intake::LadderDay* found = nullptr;
+    for (const intake::LadderDay& day : replay.days) {
+        if (day.decision == intake::LadderDecision::Stop && day.rule != 1)
+            found = &day;
+    }
+    return found;
+}
+
+Finding stoppedLadder(const Standing& standing) {
+    Finding finding;
+    finding.severity = Finding::Severity::Stop;
+    finding.code = QStringLiteral("ladder-stopped");
+    finding.field = QStringLiteral("decision");
+    const intake::LadderDay* day = stopDay(standing.replay);
+    if (day == nullptr) {
+        finding.text = Words::tr("%1: the ladder is stopped. It goes on only by your recorded "
+                                 "decision.")
+                           .arg(standing.member.name);
+        return finding;
+    }
+    finding.text =
+        Words::tr("%1: the ladder is stopped since %2. It goes on only by your recorded decision.")
+            .arg(standing.member.name, QLocale().toString(day->day, QStringLiteral("d MMMM yyyy")));
+    finding.why = intake::explain(*day, standing.ladder->rules);
+    return finding;
+}
+
+void addFindings(Standing& standing, const FamilyRecords& records, const MemberLog& log) {
+    Findings& findings = standing.findings;
+    if (standing.band == AgeBand::InfantUnderSixMonths)
+        findings.append(underSixMonths(standing.member.name));
+    if (standing.ladder && standing.replay.state == intake::LadderState::Stopped) {
+        findings.append(stoppedLadder(standing));
+        const intake::LadderDay* day = stopDay(standing.replay);
+        for (const intake::Reaction& reaction : log.reactions) {
+            if (reaction.redFlag && day != nullptr && reaction.day == day->day)
+                findings += intake::redFlagFindings(reaction.symptom, standing.band,
+                                                    records.practice.emergencyNumber);
+        }
+    }
+    if (standing.target && standing.band != AgeBand::InfantUnderSixMonths)
+        findings += intake::reviewTarget(*standing.target, standing.band);
+    for (const people::Caution& caution : standing.cautions)
+        findings.append(people::findingFor(caution, standing.member.name));
+}
+
+/// Yesterday, or today once something of today is known: a day that is not over must not count as
+/// a gap before it had a chance.
+QDate lastReplayed(const MemberLog& log, QDate today) {
+    return log.touches(today) ? today : today.addDays(-1);
+}
+
+void climb(Standing& standing, const MemberLog& log, QDate today) {
+    const intake::Ladder* ladder = log.ladderOn(today);
+    if (ladder == nullptr)
+        return;
+    standing.ladder = *ladder;
+    const QDate until = lastReplayed(log, today);
+    standing.replay =
+        intake::replay(*ladder, intake::logDays(log.entries, log.reactions, ladder->from),
+                       decisionsFor(*ladder, log), until);
+    const intake::LadderReplay& replay = standing.replay;
+    if (replay.state == intake::LadderState::Stopped)
+        return;
+    standing.askedToday = !replay.days.isEmpty() && replay.days.last().day == today
+                              ? replay.days.last().asked
+                              : ladder->rungs.value(replay.rung);
+    standing.targetDate = intake::projectTargetDate(replay, *ladder, until);
+}
+} // namespace
+
+const intake::Ladder* MemberLog::ladderOn(QDate day) const {
+    const intake::Ladder* found = nullptr;
+    for (const intake::Ladder& ladder : ladders) {
+        if (ladder.from <= day)
+            found = &ladder;
+    }
+    return found;
+}
+
+bool MemberLog::touches(QDate day) const {
+    const auto isOn = [day](const auto& record) {
+        return record.day == day;
+    };
+    return std::ranges::any_of(entries, isOn) || std::ranges::any_of(reactions, isOn) ||
+           std::ranges::any_of(decisions, isOn);
+}
+
+MemberLog memberLog(const FamilyRecords& records, const people::Member& member, QDate today) {
+    MemberLog log;
+    const auto isOf = [&member](const auto& record) {
+        return record.member == member.id;
+    };
+    std::ranges::copy_if(records.entries, std::back_inserter(log.entries), isOf);
+    std::ranges::copy_if(records.reactions, std::back_inserter(log.reactions), isOf);
+    std::ranges::copy_if(records.decisions, std::back_inserter(log.decisions), isOf);
+    if (people::bandOf(member, today) == AgeBand::InfantUnderSixMonths)
+        return log;
+    std::ranges::copy_if(
+        records.ladders, std::back_inserter(log.ladders),
+        [&isOf](const intake::Ladder& ladder) { return isOf(ladder) && !ladder.rungs.isEmpty(); });
+    std::ranges::stable_sort(log.ladders, {}, [](const intake::Ladder& ladder) {
+        return std::pair(ladder.from, ladder.id.value);
+    });
+    return log;
+}
+
+QList<intake::Decision> decisionsFor(const intake::Ladder& ladder, const MemberLog& log) {
+    QList<intake::Decision> decisions;
+    std::ranges::copy_if(
+        log.decisions, std::back_inserter(decisions),
+        [&ladder](const intake::Decision& decision) { return decision.day >= ladder.from; });
+    return decisions;
+}
+
+Standing makeStanding(const FamilyRecords& records, const people::Member& member, QDate today) {
+    Standing standing;
+    standing.member = member;
+    standing.band = people::bandOf(member, today);
+    const auto phase = std::ranges::find(records.phases, member.phase, &people::Phase::id);
+    if (phase != records.phases.end())
+        standing.phase = *phase;
+    if (const intake::Target* target = latestInForce(records.targets, member.id, today))
+        standing.target = *target;
+    standing.tolerances = latestTolerances(records, member.id);
+    std::ranges::copy_if(records.cautions, std::back_inserter(standing.cautions),
+                         [&member](const people::Caution& c) { return c.member == member.id; });
+    const MemberLog log = memberLog(records, member, today);
+    standing.lastEntry = lastEntryOf(log);
+    climb(standing, log, today);
+    addFindings(standing, records, log);
+    return standing;
+}
+
+} // namespace ladlework::casebook

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <QHashFunctions>
+#include <compare>
+
+namespace ladlework {
+
+/// A row's number that cannot be mistaken for another table's. 0 means "not stored yet".
+template <class Tag>
+struct Id {
+    qint64 value = 0;
+
+    [[nodiscard]] bool isStored() const { return value > 0; }
+    // clang-tidy 14 takes the zero inside a defaulted comparison for a null pointer.
+    // NOLINTNEXTLINE(modernize-use-nullptr)
+    friend auto operator<=>(const Id&, const Id&) = default;
+};
+
+template <class Tag>
+size_t qHash(const Id<Tag>& id, size_t seed = 0) {
+    return ::qHash(id.value, seed);
+}
+
+using PhaseId = Id<struct PhaseTag>;
+using FamilyId = Id<struct FamilyTag>;
+using MemberId = Id<struct MemberTag>;
+using VesselId = Id<struct VesselTag>;
+using ToleranceId = Id<struct ToleranceTag>;
+using CautionId = Id<struct CautionTag>;
+using TargetId = Id<struct TargetTag>;
+using LadderId = Id<struct LadderTag>;
+using DecisionId = Id<struct DecisionTag>;
+using PotId = Id<struct PotTag>;
+using BatchId = Id<struct BatchTag>;
+using LotId = Id<struct LotTag>;
+using IntakeId = Id<struct IntakeTag>;
+using ReactionId = Id<struct ReactionTag>;
+using WeekPlanId = Id<struct WeekPlanTag>;
+using NoteId = Id<struct NoteTag>;
+using HandoutId = Id<struct HandoutTag>;
+
+} // namespace ladlework

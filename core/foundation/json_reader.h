@@ -1,0 +1,67 @@
+#pragma once
+
+#include "foundation/result.h"
+
+#include <QDate>
+#include <QJsonArray>
+#include <QJsonObject>
+#include <QJsonValue>
+#include <QSet>
+#include <QStringList>
+#include <optional>
+
+namespace ladlework {
+
+/// Reads one JSON object strictly: every key must be asked for, every value must have the type
+/// asked for, and the first thing that is wrong is kept as a Problem whose place is the JSON path
+/// ("cuts[1].mass_g"). After it all further reads return defaults, so that a reader can be written
+/// straight down and asked once at the end with finish().
+class JsonReader {
+public:
+    JsonReader(QJsonObject object, QString path);
+
+    [[nodiscard]] bool has(const QString& key) const;
+
+    QString text(const QString& key);
+    bool flag(const QString& key);
+    /// A finite number within [least, most].
+    double number(const QString& key, double least, double most);
+    /// A whole number within [least, most].
+    int integer(const QString& key, int least, int most);
+    /// An ISO day "YYYY-MM-DD".
+    QDate day(const QString& key);
+    QJsonArray array(const QString& key);
+    QJsonObject object(const QString& key);
+
+    // Nothing, the other value or an empty list when the key is absent; null is a wrong type.
+    std::optional<QString> optionalText(const QString& key);
+    std::optional<double> optionalNumber(const QString& key, double least, double most);
+    std::optional<int> optionalInteger(const QString& key, int least, int most);
+    bool flagOr(const QString& key, bool otherwise);
+    QStringList optionalTexts(const QString& key);
+
+    /// The path of a key, or of one place in an array under it.
+    [[nodiscard]] QString pathOf(const QString& key) const;
+    [[nodiscard]] QString pathOf(const QString& key, qsizetype index) const;
+
+    /// Takes over a problem found by a reader of an inner object, or by the caller.
+    void fail(Problem problem);
+    void fail(const QString& key, const QString& sentence);
+    [[nodiscard]] bool failed() const { return m_problem.has_value(); }
+
+    /// The first problem found; else BadInput when the object holds a key that was never asked for.
+    Outcome finish();
+
+private:
+    QJsonValue take(const QString& key);
+
+    QJsonObject m_object;
+    QString m_path;
+    QSet<QString> m_asked;
+    std::optional<Problem> m_problem;
+};
+
+/// Parses a JSON text whose top level is an object; BadInput names the offset otherwise.
+Result<QJsonObject> parseJsonObject(const QByteArray& json);
+
+} // namespace ladlework

@@ -1,0 +1,49 @@
+#include "handout/keeping_figures.h"
+
+#include "foundation/reference_table.h"
+
+#include <cmath>
+#include <stdexcept>
+
+namespace ladlework::handout {
+
+const KeepingFigures& KeepingFigures::shipped() {
+    static const KeepingFigures figures = [] {
+        const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("keeping"));
+        if (!table)
+            throw std::runtime_error(toLine(table.error()).toStdString());
+        KeepingFigures read;
+        for (qsizetype index = 0; index < table->size(); ++index) {
+            const ReferenceTable::Row row = table->row(index);
+            read.m_rows.insert(row.text(QStringLiteral("id")), {row.number(QStringLiteral("value")),
+                                                                row.text(QStringLiteral("unit"))});
+            const QString& cite = row.text(QStringLiteral("cite"));
+            if (!read.m_sources.contains(cite))
+                read.m_sources.append(cite);
+        }
+        return read;
+    }();
+    return figures;
+}
+
+const KeepingFigures::Row& KeepingFigures::row(const QString& id, const QStringList& units) const {
+    const auto found = m_rows.constFind(id);
+    if (found == m_rows.constEnd() || !units.contains(found->unit))
+        throw std::runtime_error("keeping.csv: no fitting row " + id.toStdString());
+    return *found;
+}
+
+quantity::Temperature KeepingFigures::temperature(const QString& id) const {
+    return quantity::Temperature::fromFahrenheit(row(id, {QStringLiteral("F")}).value);
+}
+
+quantity::Length KeepingFigures::length(const QString& id) const {
+    return quantity::Length::fromInches(row(id, {QStringLiteral("in")}).value);
+}
+
+int KeepingFigures::count(const QString& id) const {
+    return static_cast<int>(std::lround(
+        row(id, {QStringLiteral("h"), QStringLiteral("day"), QStringLiteral("month")}).value));
+}
+
+} // namespace ladlework::handout

@@ -1,0 +1,151 @@
+#include "handout/cards.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace ladlework::handout {
+
+namespace {
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+using intake::LadderRules;
+
+constexpr int worstStrength = 10;
+
+/// "3 to 5", "8", or nothing when there is no such strength.
+QString strengths(int from, int to) {
+    if (from > to)
+        return {};
+    return from == to ? QString::number(from) : Words::tr("%1 to %2").arg(from).arg(to);
+}
+
+QString days(int count) {
+    return count == 1 ? Words::tr("1 day") : Words::tr("%1 days").arg(count);
+}
+
+QString steps(int count) {
+    return count == 1 ? Words::tr("1 step") : Words::tr("%1 steps").arg(count);
+}
+
+QString goUp(const LadderRules& rules) {
+    const int percent = qRound(rules.goodShare * 100);
+    const QString good = Words::tr("A day is good when nearly all was drunk (%1 % or more) and "
+                                   "nothing above %2 was felt.")
+                             .arg(percent)
+                             .arg(rules.mildTo);
+    const QString up = rules.daysToAdvance == 1
+                           ? Words::tr("Go up 1 step after a good day.")
+                           : Words::tr("Go up 1 step after %1 good days.").arg(rules.daysToAdvance);
+    return QStringLiteral("%1 %2").arg(up, good);
+}
+
+QString goBack(const LadderRules& rules) {
+    return rules.holdDays == 0 ? Words::tr("go back %1.").arg(steps(rules.rungsBack))
+                               : Words::tr("go back %1 and stay there for %2.")
+                                     .arg(steps(rules.rungsBack), days(rules.holdDays));
+}
+
+/// The rules in the order in which they are looked at, each in plain words.
+QStringList ruleLines(const PageContext& context, const LadderRules& rules) {
+    QStringList lines{goUp(rules)};
+    const QString mild = strengths(0, rules.mildTo);
+    lines.append(Words::tr("Felt %1: go on as planned.").arg(mild));
+    const QString moderate = strengths(rules.mildTo + 1, rules.moderateTo);
+    if (!moderate.isEmpty()) {
+        QString line =
+            Words::tr("Felt %1: stay on the same step and count the good days anew.").arg(moderate);
+        if (rules.moderateWindowDays > 1)
+            line += QLatin1Char(' ') + Words::tr("If it comes again within %1: %2")
+                                           .arg(days(rules.moderateWindowDays), goBack(rules));
+        lines.append(line);
+    }
+    const QString strong = strengths(rules.moderateTo + 1, rules.strongTo);
+    if (!strong.isEmpty())
+        lines.append(Words::tr("Felt %1: %2").arg(strong, goBack(rules)));
+    lines.append(Words::tr("Drank less than planned: stay on the same step."));
+    lines.append(Words::tr("Missed a day: stay on the same step. Missed %1 in a row: go back 1 "
+                           "step.")
+                     .arg(days(rules.staleDays)));
+    const QString severe = strengths(rules.strongTo + 1, worstStrength);
+    lines.append(severe.isEmpty()
+                     ? Words::tr("Any stop sign of the last page: stop the stock. Call %1, then "
+                                 "call us.")
+                           .arg(context.emergencyNumber())
+                     : Words::tr("Felt %1, or any stop sign of the last page: stop the stock. Call "
+                                 "%2 if it is bad, then call us.")
+                           .arg(severe, context.emergencyNumber()));
+    return lines;
+}
+
+Table weekTable(const PageContext& context, const QList<quantity::Volume>& amounts) {
+    Table table;
+    table.header = {Words::tr("Day"), Words::tr("Amount"), Words::tr("Done"),
+                    Words::tr("How it was borne, 0 to 10")};
+    table.weights = {1.6, 1.2, 0.7, 3.0};
+    for (qsizetype day = 0; day < amounts.size(); ++day) {
+        const bool some = amounts[day] > quantity::Volume();
+        table.rows.append(
+            QList<Cell>{{PageContext::weekday(context.options().week.addDays(day)), false, false},
+                        {some ? context.print(amounts[day]) : QStringLiteral("-"), true, false},
+                        {QString(), false, some},
+                        {QString(), false, false}});
+    }
+    return table;
+}
+
+/// The step of the first amount of the week, counted from 0; nothing when it is no rung.
+std::optional<qsizetype> startingStep(const intake::Ladder& ladder,
+                                      const QList<quantity::Volume>& amounts) {
+    for (const quantity::Volume amount : amounts) {
+        if (amount <= quantity::Volume())
+            continue;
+        const qsizetype rung = ladder.rungs.indexOf(amount);
+        return rung < 0 ? std::nullopt : std::optional(rung);
+    }
+    return std::nullopt;
+}
+
+Lines stepLines(const PageContext& context, const intake::Ladder& ladder,
+                const QList<quantity::Volume>& amounts) {
+    Lines lines;
+    lines.sign = Lines::Sign::Number;
+    const std::optional<qsizetype> start = startingStep(ladder, amounts);
+    for (qsizetype rung = 0; rung < ladder.rungs.size(); ++rung) {
+        const QString amount = context.print(ladder.rungs[rung]);
+        lines.items.append(rung == start ? Words::tr("%1 (this week starts here)").arg(amount)
+                                         : amount);
+    }
+    return lines;
+}
+} // namespace
+
+Card ladderCard(const PageContext& context, const casebook::Standing& standing) {
+    Card card;
+    card.kind = Card::Kind::Ladder;
+    card.title = context.called(standing);
+    card.startsPage = true;
+    const intake::Ladder& ladder = *standing.ladder;
+    const QList<quantity::Volume> amounts = context.amounts(standing.member.id);
+    if (isStopped(standing)) {
+        card.blocks.append(
+            Warning{Words::tr("Stop"), Words::tr("No stock for now. Wait until we have talked.")});
+    } else {
+        card.blocks.append(
+            Paragraph{Words::tr("Drink the amount of the day. Tick the box. Then write down how it "
+                                "was borne: 0 is nothing felt, 10 is the worst there is.")});
+        card.blocks.append(weekTable(context, amounts));
+        card.blocks.append(
+            Paragraph{Words::tr("The amounts hold when each day is a good day. If a day was not, "
+                                "use the steps and the rules below.")});
+        card.blocks.append(Heading{Words::tr("The steps")});
+        card.blocks.append(stepLines(context, ladder, amounts));
+        card.blocks.append(Heading{Words::tr("When to go up, stay, go back or stop")});
+        card.blocks.append(Lines{Lines::Sign::Dot, ruleLines(context, ladder.rules)});
+    }
+    card.blocks.append(Heading{Words::tr("Whom to call")});
+    card.blocks.append(context.whomToCall());
+    return card;
+}
+
+} // namespace ladlework::handout

@@ -1,0 +1,126 @@
+#include "handout/page_context.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+namespace ladlework::handout {
+
+namespace {
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+/// As many first names as a footer holds.
+constexpr qsizetype namesInAFooter = 4;
+} // namespace
+
+PageContext::PageContext(const casebook::Casebook& casebook, HandoutOptions options)
+    : m_casebook(casebook), m_options(std::move(options)), m_plan(casebook.plan(m_options.week)) {}
+
+QString PageContext::called(MemberId member) const {
+    return calledName(m_casebook, member, m_options.names);
+}
+
+QString PageContext::familyCalled() const {
+    if (m_options.names == Names::None)
+        return {};
+    if (m_options.names == Names::Full)
+        return m_casebook.records().family.name;
+    QStringList names;
+    for (const people::Member& member : m_casebook.records().members)
+        names.append(called(member.id));
+    if (names.size() <= namesInAFooter)
+        return names.join(QStringLiteral(", "));
+    return Words::tr("%1 and %2 more")
+        .arg(names.first(namesInAFooter - 1).join(QStringLiteral(", ")))
+        .arg(names.size() - namesInAFooter + 1);
+}
+
+QString PageContext::dayInWords(QDate day) {
+    return QLocale().toString(day, QStringLiteral("d MMMM yyyy"));
+}
+
+QString PageContext::weekday(QDate day) {
+    return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
+}
+
+QString PageContext::print(quantity::Volume volume) const {
+    return quantity::printVolume(volume, measures());
+}
+
+QString PageContext::print(quantity::Mass mass) const {
+    return quantity::printMass(mass, measures());
+}
+
+QString PageContext::print(QTime time) const {
+    return measures() == quantity::MeasureSystem::UsCustomary
+               ? QLocale().toString(time, QStringLiteral("h:mm AP"))
+               : QLocale().toString(time, QStringLiteral("HH:mm"));
+}
+
+QString PageContext::print(quantity::Temperature temperature) const {
+    using quantity::MeasureSystem;
+    const MeasureSystem other =
+        measures() == MeasureSystem::Metric ? MeasureSystem::UsCustomary : MeasureSystem::Metric;
+    return QStringLiteral("%1 (%2)").arg(quantity::printTemperature(temperature, measures()),
+                                         quantity::printTemperature(temperature, other));
+}
+
+QList<quantity::Volume> PageContext::amounts(MemberId member) const {
+    return m_casebook.plannedAmounts(member, m_options.week, week::daysAWeek);
+}
+
+QList<week::Placement> PageContext::cookingsOf(PotId pot) const {
+    QList<week::Placement> cookings;
+    std::ranges::copy_if(m_plan.placements, std::back_inserter(cookings),
+                         [pot](const week::Placement& placement) { return placement.pot == pot; });
+    std::ranges::stable_sort(cookings, {}, [](const week::Placement& placement) {
+        return std::pair(placement.day, placement.start);
+    });
+    return cookings;
+}
+
+QList<const kitchen::Pot*> PageContext::pots() const {
+    QList<week::Placement> placements = m_plan.placements;
+    std::ranges::stable_sort(placements, {}, [](const week::Placement& placement) {
+        return std::pair(placement.day, placement.start);
+    });
+    QList<const kitchen::Pot*> pots;
+    for (const week::Placement& placement : placements) {
+        const kitchen::Pot* pot = m_casebook.pot(placement.pot);
+        // A pot of cuts that this catalogue does not know cannot be reckoned or described.
+        if (pot != nullptr && !pots.contains(pot) && kitchen::check(*pot, m_casebook.catalogue()))
+            pots.append(pot);
+    }
+    return pots;
+}
+
+QString PageContext::emergencyNumber() const {
+    const QString number = practice().emergencyNumber.trimmed();
+    return number.isEmpty() ? Words::tr("your local emergency number") : number;
+}
+
+Facts PageContext::whomToCall() const {
+    Facts facts;
+    facts.pairs.append({Words::tr("Emergency"), emergencyNumber()});
+    const QString who =
+        practice().practitioner.isEmpty() ? practice().name : practice().practitioner;
+    QStringList contact = practice().contact.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    for (QString& line : contact)
+        line = line.trimmed();
+    contact.removeAll(QString());
+    facts.pairs.append(
+        {who.isEmpty() ? Words::tr("Your practice") : who, contact.join(QStringLiteral(", "))});
+    return facts;
+}
+
+bool isTooYoung(const casebook::Standing& standing) {
+    return standing.band == AgeBand::InfantUnderSixMonths;
+}
+
+bool isStopped(const casebook::Standing& standing) {
+    return standing.ladder && standing.replay.state == intake::LadderState::Stopped;
+}
+
+} // namespace ladlework::handout

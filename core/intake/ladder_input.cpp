@@ -1,0 +1,212 @@
+#include "intake/ladder_input.h"
+
+#include "foundation/json_reader.h"
+
+#include <QCoreApplication>
+
+namespace ladlework::intake {
+
+namespace {
+using quantity::Volume;
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(ReckonLadder)
+};
+
+constexpr int mostYearsBack = 50;
+constexpr double mostRungMl = 4000;
+constexpr double mostDrunkMl = 100'000;
+constexpr int strongest = 10;
+constexpr int mostCount = 100'000;
+
+void failAt(JsonReader& reader, const QString& path, const QString& sentence) {
+    reader.fail(Problem{Problem::Kind::BadInput, sentence, {}, path});
+}
+
+QString snakeCase(const QString& camelCase) {
+    QString snake;
+    for (QChar letter : camelCase) {
+        if (letter.isUpper())
+            snake += QLatin1Char('_');
+        snake += letter.toLower();
+    }
+    return snake;
+}
+
+AgeBand readBand(JsonReader& reader) {
+    const QString key = QStringLiteral("band");
+    const std::optional<AgeBand> band = ageBandFromId(reader.text(key));
+    if (!band)
+        reader.fail(key,
+                    Words::tr("This must be infant-under-6-months, infant-starting-solids, child "
+                              "or adult."));
+    return band.value_or(AgeBand::InfantUnderSixMonths);
+}
+
+/// An amount above nothing and at most 4 L.
+Volume readAmount(JsonReader& reader, const QString& path, const QJsonValue& value) {
+    const double ml = value.toDouble();
+    if (!value.isDouble() || !(ml > 0 && ml <= mostRungMl))
+        failAt(reader, path,
+               Words::tr("This must be a number of millilitres above 0 and at most 4,000."));
+    return Volume::fromMillilitres(ml);
+}
+
+QList<Volume> readAmounts(JsonReader& reader, const QString& key) {
+    QList<Volume> amounts;
+    const QJsonArray values = reader.array(key);
+    for (qsizetype i = 0; i < values.size(); ++i)
+        amounts.append(readAmount(reader, reader.pathOf(key, i), values[i]));
+    return amounts;
+}
+
+Volume readStart(JsonReader& reader) {
+    const QString key = QStringLiteral("start_ml");
+    const double ml = reader.number(key, 0, mostRungMl);
+    if (!reader.failed() && ml <= 0)
+        reader.fail(key, Words::tr("The first amount must be above 0."));
+    return Volume::fromMillilitres(ml);
+}
+
+Target readTarget(JsonReader& reader) {
+    const QString key = QStringLiteral("target_ml");
+    const QList<Volume> ends = readAmounts(reader, key);
+    Target target;
+    if (ends.size() != 2) {
+        reader.fail(key,
+                    Words::tr("This must be a list of two numbers: the low and the high end."));
+        return target;
+    }
+    target.low = ends[0];
+    target.high = ends[1];
+    if (target.high < target.low)
+        failAt(reader, reader.pathOf(key, 1),
+               Words::tr("The high end of the target must not lie below the low end."));
+    return target;
+}
+
+LadderRules readRules(JsonReader& reader) {
+    const QString key = QStringLiteral("rules");
+    LadderRules rules;
+    if (!reader.has(key))
+        return rules;
+    JsonReader inner(reader.object(key), reader.pathOf(key));
+    const auto count = [&inner](const char* name, int& rule, int most) {
+        rule = inner.optionalInteger(QLatin1String(name), 0, most).value_or(rule);
+    };
+    rules.goodShare =
+        inner.optionalNumber(QStringLiteral("good_share"), 0, 1).value_or(rules.goodShare);
+    count("mild_to", rules.mildTo, strongest);
+    count("moderate_to", rules.moderateTo, strongest);
+    count("strong_to", rules.strongTo, strongest);
+    count("days_to_advance", rules.daysToAdvance, mostCount);
+    count("hold_days", rules.holdDays, mostCount);
+    count("moderate_window_days", rules.moderateWindowDays, mostCount);
+    count("stale_days", rules.staleDays, mostCount);
+    count("rungs_back", rules.rungsBack, mostCount);
+    count("hold_target_days", rules.holdTargetDays, mostCount);
+    if (const Outcome read = inner.finish(); !read)
+        reader.fail(read.error());
+    else if (const Outcome fit = check(rules); !fit)
+        failAt(reader, inner.pathOf(snakeCase(fit.error().place)), fit.error().sentence);
+    return rules;
+}
+
+/// Reads the objects of a list one by one; `read` takes an object and its path.
+template <class Read>
+void readObjects(JsonReader& reader, const QString& key, Read read) {
+    const QJsonArray values = reader.array(key);
+    for (qsizetype i = 0; i < values.size() && !reader.failed(); ++i) {
+        const QString path = reader.pathOf(key, i);
+        if (!values[i].isObject())
+            failAt(reader, path, Words::tr("This must be an object in curly brackets."));
+        else if (const Outcome done = read(values[i].toObject(), path); !done)
+            reader.fail(done.error());
+    }
+}
+
+QDate readPastDay(JsonReader& reader, QDate today) {
+    const QString key = QStringLiteral("day");
+    const QDate day = reader.day(key);
+    if (reader.failed())
+        return day;
+    if (day > today)
+        reader.fail(key,
+                    Words::tr("This day lies after \"today\"; leave it out or mend one of them."));
+    if (day < today.addYears(-mostYearsBack))
+        reader.fail(
+            key, Words::tr("This day lies more than 50 years before \"today\"; check the year."));
+    return day;
+}
+
+QList<LogDay> readLog(JsonReader& reader, QDate today) {
+    QList<LogDay> log;
+    const auto read = [&](QJsonObject object, const QString& path) {
+        const QString reaction = QStringLiteral("worst_reaction");
+        const bool noneEntered = object.value(reaction).isNull();
+        if (noneEntered)
+            object.remove(reaction);
+        JsonReader inner(object, path);
+        LogDay day;
+        day.day = readPastDay(inner, today);
+        day.drunk =
+            Volume::fromMillilitres(inner.number(QStringLiteral("drunk_ml"), 0, mostDrunkMl));
+        if (!noneEntered)
+            day.worstReaction = inner.integer(reaction, 0, strongest);
+        day.redFlag = inner.flag(QStringLiteral("red_flag"));
+        log.append(day);
+        return inner.finish();
+    };
+    readObjects(reader, QStringLiteral("log"), read);
+    return log;
+}
+
+QList<Decision> readDecisions(JsonReader& reader, QDate today) {
+    QList<Decision> decisions;
+    const auto read = [&](const QJsonObject& object, const QString& path) {
+        JsonReader inner(object, path);
+        Decision decision;
+        decision.day = readPastDay(inner, today);
+        decision.resumeAtRung = inner.integer(QStringLiteral("resume_at_rung"), 0, mostCount);
+        const QString reason = QStringLiteral("reason");
+        decision.reason = inner.text(reason);
+        if (!inner.failed() && decision.reason.trimmed().isEmpty())
+            inner.fail(reason, Words::tr("A decision to go on needs a reason; enter why."));
+        decisions.append(decision);
+        return inner.finish();
+    };
+    readObjects(reader, QStringLiteral("decisions"), read);
+    return decisions;
+}
+
+void readRungs(JsonReader& reader, Ladder& ladder) {
+    const QString key = QStringLiteral("rungs_ml");
+    if (!reader.has(key))
+        return;
+    ladder.rungs = readAmounts(reader, key);
+    if (reader.failed())
+        return;
+    if (const Outcome fit = check(ladder); !fit)
+        failAt(reader, QString(fit.error().place).replace(QStringLiteral("rungs"), key),
+               fit.error().sentence);
+}
+
+} // namespace
+
+Result<LadderInput> readLadderInput(const QJsonObject& object) {
+    JsonReader reader(object, QString());
+    LadderInput input;
+    input.band = readBand(reader);
+    input.start = readStart(reader);
+    input.target = readTarget(reader);
+    input.ladder.rules = readRules(reader);
+    readRungs(reader, input.ladder);
+    input.today = reader.day(QStringLiteral("today"));
+    input.log = readLog(reader, input.today);
+    input.decisions = readDecisions(reader, input.today);
+    if (const Outcome done = reader.finish(); !done)
+        return passOn(done);
+    return input;
+}
+
+} // namespace ladlework::intake

@@ -1,0 +1,72 @@
+#pragma once
+
+#include "intake/ladder.h"
+#include "intake/log.h"
+
+#include <QDate>
+#include <QList>
+#include <QString>
+
+namespace ladlework::intake {
+
+enum class LadderDecision { Advance, Stay, Hold, Back, Stop, Gap, Stale };
+enum class LadderState { Climbing, Holding, Stopped, AtTarget, EasingOff };
+
+/// What the machine decided on one calendar day.
+struct LadderDay {
+    QDate day;
+    int rung = 0;           ///< in force that day, before the decision; counts from 0
+    quantity::Volume asked; ///< the amount of that rung
+    LadderDecision decision = LadderDecision::Stay;
+    int rule = 0;     ///< 1-8: the rule of the machine that decided
+    int goodDays = 0; ///< counted after the decision
+};
+
+/// The whole climb, recomputed from the log alone.
+struct LadderReplay {
+    QList<LadderDay> days; ///< every calendar day from the first entry to `today`
+    LadderState state = LadderState::Climbing;
+    int rung = 0;     ///< in force tomorrow
+    int goodDays = 0; ///< towards the next rung
+    /// Good days that rule 8 counted while the last rung was in force, over the whole replay: a
+    /// step back from the last rung keeps them.
+    int daysAtTarget = 0;
+    QDate holdUntil; ///< last day of a hold that goes on tomorrow; null otherwise
+};
+
+/// Replays the log by the eight rules of the machine. The first rule that fits decides the day:
+///  1. stopped, and no recorded decision for this day: Stop. A decision sets the rung, ends the
+///  stop
+///     and clears the counts (good days, hold, moderate days, run of gaps), and the day goes on
+///     with the rules below. A decision on a day that is not stopped has no effect.
+///  2. a red flag, or a reaction above strongTo: Stop (also when nothing was drunk).
+///  3. a reaction above moderateTo: Back by rungsBack; good days 0; hold for the next holdDays
+///  days.
+///  4. a reaction above mildTo: Back as in 3 when another moderate day lies within the
+///     moderateWindowDays days ending today; else Hold for this day alone, good days 0. A Back
+///     clears the moderate days, today's included; Stale does not.
+///  5. no entry: Gap, counts unchanged; Stale (one rung back, good days 0, no hold) each time the
+///  run
+///     of gaps reaches a multiple of staleDays. Any entry ends the run; a hold passes by calendar.
+///  6. drunk below goodShare of what was asked (exactly the share is enough): Stay.
+///  7. inside a hold: Hold; the day is not counted.
+///  8. a good day, counted: Advance when the count reaches daysToAdvance and a rung is left (from
+///  the
+///     next day; good days 0), else Stay. On the last rung the count goes on growing.
+/// Back and Stale on rung 0 keep rung 0 and are still called so.
+/// The state is Stopped; else EasingOff from holdTargetDays days at target on; else AtTarget on the
+/// last rung; else Holding when tomorrow lies inside a hold; else Climbing.
+/// Pure and total: the order of `log` and `decisions` does not matter, days before `ladder.from`
+/// (when it is valid) and after `today` are left out, and several items of one day are merged
+/// (volumes added, worst reaction kept). `ladder` must pass check() (else std::invalid_argument).
+/// An empty log gives no days and the first rung.
+LadderReplay replay(const Ladder& ladder, const QList<LogDay>& log,
+                    const QList<Decision>& decisions, QDate today);
+
+QString decisionId(LadderDecision decision); ///< "advance", "stay", ...
+QString stateId(LadderState state);          ///< "climbing", "at-target", ...
+QString stateName(LadderState state);        ///< for people, translated
+/// One plain sentence that explains the day: what was decided and which rule did it. Translated.
+QString explain(const LadderDay& day, const LadderRules& rules);
+
+} // namespace ladlework::intake

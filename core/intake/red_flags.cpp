@@ -1,0 +1,118 @@
+#include "intake/red_flags.h"
+
+#include "foundation/reference_table.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <stdexcept>
+
+namespace ladlework::intake {
+
+namespace {
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(RedFlags)
+};
+
+/// A row with the columns that only the findings need.
+struct Sign {
+    SymptomKind kind;
+    QString group; ///< "anaphylaxis", "dehydration", "other", "ordinary"
+};
+
+std::vector<Sign> loadSigns() {
+    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("symptoms"));
+    if (!table)
+        throw std::runtime_error(toLine(table.error()).toStdString());
+    std::vector<Sign> signs;
+    for (qsizetype i = 0; i < table->size(); ++i) {
+        const ReferenceTable::Row row = table->row(i);
+        const QString source = QStringLiteral("%1 (%2)").arg(row.text(QStringLiteral("source")),
+                                                             row.text(QStringLiteral("basis")));
+        signs.push_back(
+            {{row.text(QStringLiteral("id")), row.text(QStringLiteral("name")),
+              row.flag(QStringLiteral("red_flag")), row.text(QStringLiteral("advice")), source},
+             row.text(QStringLiteral("group"))});
+    }
+    return signs;
+}
+
+const std::vector<Sign>& allSigns() {
+    static const std::vector<Sign> signs = loadSigns();
+    return signs;
+}
+
+std::vector<SymptomKind> kindsOf(const std::vector<Sign>& signs) {
+    std::vector<SymptomKind> kinds;
+    kinds.reserve(signs.size());
+    for (const Sign& sign : signs)
+        kinds.push_back(sign.kind);
+    return kinds;
+}
+
+Finding stop(const QString& code, const QString& text, const QString& source) {
+    Finding finding;
+    finding.severity = Finding::Severity::Stop;
+    finding.code = code;
+    finding.text = text;
+    finding.source = source;
+    finding.field = QStringLiteral("symptom");
+    return finding;
+}
+
+Finding callFinding(const QString& emergencyNumber) {
+    const QString number = emergencyNumber.trimmed();
+    const QString whom = number.isEmpty() ? Words::tr("the local emergency number") : number;
+    return stop(
+        QStringLiteral("red-flag-call"),
+        Words::tr("Stop the stock. Call %1 at once when breathing, swallowing or wakefulness is "
+                  "affected, when it gets worse, or when in doubt; then call the treating "
+                  "clinician.")
+            .arg(whom),
+        QString());
+}
+
+/// One finding that lists a published set of signs.
+Finding signsFinding(const QString& group, const QString& sentence) {
+    QStringList names;
+    QString source;
+    for (const Sign& sign : allSigns()) {
+        if (sign.group != group)
+            continue;
+        names.append(sign.kind.name.toLower());
+        if (source.isEmpty())
+            source = sign.kind.source;
+    }
+    return stop(QStringLiteral("red-flag-%1").arg(group),
+                sentence.arg(names.join(QStringLiteral("; "))), source);
+}
+} // namespace
+
+const std::vector<SymptomKind>& symptomKinds() {
+    static const std::vector<SymptomKind> kinds = kindsOf(allSigns());
+    return kinds;
+}
+
+Findings redFlagFindings(const QString& symptom, AgeBand band, const QString& emergencyNumber) {
+    Findings findings{callFinding(emergencyNumber)};
+    const QString asked = symptom.trimmed();
+    const auto known = std::ranges::find_if(symptomKinds(), [&asked](const SymptomKind& kind) {
+        return kind.redFlag && (kind.id.compare(asked, Qt::CaseInsensitive) == 0 ||
+                                kind.name.compare(asked, Qt::CaseInsensitive) == 0);
+    });
+    if (known != symptomKinds().end())
+        findings.append(stop(QStringLiteral("red-flag-do"),
+                             Words::tr("%1: %2").arg(known->name, known->advice), known->source));
+    findings.append(signsFinding(
+        QStringLiteral("anaphylaxis"),
+        Words::tr(
+            "Signs of a severe allergic reaction, which call for the emergency number: %1.")));
+    if (band != AgeBand::Adult)
+        findings.append(signsFinding(
+            QStringLiteral("dehydration"),
+            Words::tr(
+                "Signs that an infant or child is drying out, which call for a doctor: %1.")));
+    return findings;
+}
+
+} // namespace ladlework::intake

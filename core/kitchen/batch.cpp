@@ -1,0 +1,61 @@
+#include "kitchen/batch.h"
+
+#include <QCoreApplication>
+
+namespace ladlework::kitchen {
+
+namespace {
+constexpr quantity::Volume mostVolume = quantity::Volume::fromLitres(100);
+
+/// The translation context of the sentences below.
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(Batch)
+};
+
+tl::unexpected<Problem> bad(const QString& sentence, const QString& place) {
+    return problem(Problem::Kind::BadInput, sentence, place);
+}
+
+/// Written so that a not-a-number is refused.
+bool isKitchenVolume(quantity::Volume volume) {
+    return volume > quantity::Volume() && volume <= mostVolume;
+}
+} // namespace
+
+Outcome check(const Batch& batch, QDate today) {
+    if (!batch.day.isValid())
+        return bad(Say::tr("The day of the cooking is missing; enter it."), QStringLiteral("day"));
+    if (batch.day > today)
+        return bad(Say::tr("The day of the cooking lies in the future; enter a day up to today."),
+                   QStringLiteral("day"));
+    if (batch.yield && !isKitchenVolume(*batch.yield))
+        return bad(Say::tr("The yield must be more than zero and at most 100 L."),
+                   QStringLiteral("yield"));
+    return {};
+}
+
+Outcome check(const Lot& lot) {
+    if (!isKitchenVolume(lot.volume))
+        return bad(Say::tr("The amount stored must be more than zero and at most 100 L."),
+                   QStringLiteral("volume"));
+    if (!lot.stored.isValid())
+        return bad(Say::tr("The day of storing is missing; enter it."), QStringLiteral("stored"));
+    if (!lot.useBy.isValid() || lot.useBy < lot.stored)
+        return bad(Say::tr("The use-by day must not lie before the day of storing."),
+                   QStringLiteral("useBy"));
+    return {};
+}
+
+QString lotPlaceId(Lot::Place place) {
+    return place == Lot::Place::Fridge ? QStringLiteral("fridge") : QStringLiteral("freezer");
+}
+
+std::optional<Lot::Place> lotPlaceFromId(QStringView id) {
+    if (id == QLatin1String("fridge"))
+        return Lot::Place::Fridge;
+    if (id == QLatin1String("freezer"))
+        return Lot::Place::Freezer;
+    return std::nullopt;
+}
+
+} // namespace ladlework::kitchen

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "foundation/id.h"
+#include "foundation/result.h"
+#include "quantity/volume.h"
+
+#include <QDate>
+#include <QString>
+#include <optional>
+
+namespace ladlework::kitchen {
+
+/// One real cooking of a pot.
+struct Batch {
+    BatchId id;
+    FamilyId family;
+    PotId pot;
+    QDate day;
+    std::optional<quantity::Volume> yield; ///< measured stock that came out
+    QString note;
+};
+
+/// A stored container of a batch.
+struct Lot {
+    enum class Place { Fridge, Freezer };
+
+    LotId id;
+    BatchId batch;
+    QString container; ///< "jar 1", "1 L box"
+    quantity::Volume volume;
+    Place place = Place::Fridge;
+    QDate stored;
+    QDate useBy;
+    QDate goneOn; ///< thrown away or given away on this day; null while kept
+};
+
+/// Yield positive and at most 100 L, day not after `today`.
+Outcome check(const Batch& batch, QDate today);
+/// Volume positive and at most 100 L, use-by not before the day it was stored.
+Outcome check(const Lot& lot);
+
+QString lotPlaceId(Lot::Place place); ///< "fridge", "freezer"
+std::optional<Lot::Place> lotPlaceFromId(QStringView id);
+
+} // namespace ladlework::kitchen

@@ -1,0 +1,108 @@
+#pragma once
+
+#include "foundation/age_band.h"
+#include "foundation/finding.h"
+#include "kitchen/catalogue.h"
+#include "kitchen/phase_rules.h"
+#include "kitchen/pot.h"
+#include "quantity/temperature.h"
+
+#include <QStringList>
+#include <optional>
+
+namespace ladlework::kitchen {
+
+/// 10 %, 50 % and 90 % of the stated uncertainty.
+struct Range {
+    double low = 0;
+    double best = 0;
+    double high = 0;
+};
+
+/// Someone who may drink the pot.
+struct Drinker {
+    QString name;
+    QStringList mayNot;                  ///< catalogue ids: animals, cuts, ingredients
+    std::optional<double> sodiumLimitMg; ///< a day
+    std::optional<AgeBand> band;
+    quantity::Volume perDay;
+};
+
+/// Everything a pot is reckoned from.
+struct BrewInput {
+    Pot pot; ///< cuts, water, salt, extras, simmer
+    Vessel vessel;
+    PhaseRules phase;
+    quantity::Length altitude;
+    quantity::Temperature room = quantity::Temperature::fromCelsius(21);
+    std::vector<Drinker> drinkers;
+    std::optional<quantity::Mass> meatPerDay; ///< cooked meat the table eats a day
+    QHash<QString, double> prices;            ///< per kilogram, by cut or extra id
+    int fridgeDays = 3;
+};
+
+/// When something goes in, in minutes from the start; the pot ends at the simmer time.
+struct Addition {
+    enum class What { Cut, Water, Salt, Extra };
+    What what = What::Cut;
+    QString id; ///< catalogue id; empty for water and salt
+    QString name;
+    quantity::Duration at;
+    bool strained = true; ///< strained out at the end (else left in)
+    bool heatOff = false; ///< goes in at the end with the heat off
+};
+
+enum class Set { Pours, Soft, Firm };
+
+struct WhoMay {
+    QString name;
+    bool may = true;
+    QString why; ///< the reason when not; otherwise a remark or empty
+};
+
+/// What comes out of the pot. All of it is an estimate with its range, from resources/reference.
+struct Brewed {
+    Range waterRatioMlPerKg;
+    quantity::Temperature boiling;
+    quantity::Temperature simmering;
+    Range evaporatedMl;
+    Range heldBySolidsMl;
+    Range cookOutMl;
+    Range stockMl;
+    Range meatLeftG;
+    std::optional<Range> meatDays; ///< when meatPerDay is known
+    Range fatG;
+    Range proteinGPer100Ml;
+    Range gelatinGPer100Ml;
+    Set set = Set::Pours;
+    Range sodiumMgPer100Ml;
+    Range potassiumMgPer100Ml;
+    QList<Addition> additions; ///< in order of time
+    quantity::Volume fill;     ///< what stands in the vessel at the start, bones and all
+    quantity::Volume capacity;
+    quantity::Volume wateredLeast; ///< least and most water for these bones
+    quantity::Volume wateredMost;
+    quantity::Volume covered;     ///< water that just covers the bones as they pack
+    quantity::Volume bonesVolume; ///< of the solids themselves
+    std::optional<double> cost;
+    std::optional<Range> coverDays; ///< when drinkers with an amount are known
+    QList<WhoMay> who;
+    QStringList animals; ///< ids of the animals in the pot
+    bool lowMeat = false;
+    Findings findings;
+};
+
+/// Reckons a pot that passes check(). Pure; the same input gives the same output. Never fails:
+/// what is unwise or does not fit is a finding.
+Brewed brew(const BrewInput& input, const Catalogue& catalogue);
+
+/// The same pot with its meaty cuts replaced by low-meat cuts of the same animals (same mass);
+/// nothing when it is low-meat already or an animal has none.
+std::optional<Pot> lowMeatVariant(const Pot& pot, const Catalogue& catalogue);
+
+/// May this drinker have this pot? Only animals, cuts, ingredients and band are judged here.
+WhoMay whoMay(const Drinker& drinker, const Pot& pot, const Catalogue& catalogue);
+
+QString setId(Set set); ///< "pours", "soft", "firm"
+
+} // namespace ladlework::kitchen

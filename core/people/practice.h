@@ -1,0 +1,31 @@
+#pragma once
+
+#include "foundation/result.h"
+#include "quantity/measure.h"
+#include "quantity/volume.h"
+
+#include <QString>
+#include <QTimeZone>
+
+namespace ladlework::people {
+
+enum class Paper { Letter, A4 };
+
+/// The practice that owns the workbook: its letterhead and its house rules.
+struct Practice {
+    QString name;
+    QString practitioner;
+    QString contact;         ///< phone, mail, address: several lines
+    QString emergencyNumber; ///< "911", "112": shown first when a red flag is entered
+    quantity::MeasureSystem measures = quantity::MeasureSystem::UsCustomary;
+    Paper paper = Paper::Letter;
+    QTimeZone zone = QTimeZone(QByteArrayLiteral("UTC"));
+    int fridgeDays = 3;  ///< days a lot keeps in the refrigerator; 2 to 4
+    double spill = 0.10; ///< share added to what is drunk when a week is planned; 0 to 1
+};
+
+/// Checks the ranges above, that the zone is known and that an emergency number, when there is one,
+/// holds a digit: the sentence and the place name the field at fault. A practice may be nameless.
+Outcome check(const Practice& practice);
+
+} // namespace ladlework::people

@@ -1,0 +1,170 @@
+#include "quantity/kitchen_marks.h"
+#include "quantity/measure.h"
+#include "quantity/measure_units.h"
+
+#include <QLocale>
+#include <array>
+#include <cmath>
+
+namespace ladlework::quantity {
+
+namespace {
+
+struct VulgarFraction {
+    double value = 0.0;
+    QChar character;
+};
+
+constexpr std::array vulgarFractions{
+    VulgarFraction{1.0 / 8, QChar(0x215b)}, VulgarFraction{1.0 / 4, QChar(0x00bc)},
+    VulgarFraction{1.0 / 3, QChar(0x2153)}, VulgarFraction{3.0 / 8, QChar(0x215c)},
+    VulgarFraction{1.0 / 2, QChar(0x00bd)}, VulgarFraction{5.0 / 8, QChar(0x215d)},
+    VulgarFraction{2.0 / 3, QChar(0x2154)}, VulgarFraction{3.0 / 4, QChar(0x00be)},
+    VulgarFraction{7.0 / 8, QChar(0x215e)},
+};
+
+QString wholeNumber(double number) {
+    return QString::number(number, 'f', 0);
+}
+
+/// "1½": a whole number and the vulgar fraction of the rest; a mark has no other rest.
+QString withFraction(double number) {
+    constexpr double allowance = 1.0e-6; // of rounding; the fractions lie 0.04 apart
+    const double whole = std::floor(number + allowance);
+    const double rest = number - whole;
+    for (const VulgarFraction& fraction : vulgarFractions)
+        if (std::abs(rest - fraction.value) < allowance)
+            return whole > 0.0 ? QString(wholeNumber(whole) + fraction.character)
+                               : QString(fraction.character);
+    return wholeNumber(whole);
+}
+
+/// "2.4": at most two decimals, no zeros at the end.
+QString withDecimals(double number) {
+    QString text = QString::number(number, 'f', 2);
+    while (text.endsWith(QLatin1Char('0')))
+        text.chop(1);
+    if (text.endsWith(QLatin1Char('.')))
+        text.chop(1);
+    return text;
+}
+
+QString withThousands(double number) {
+    return QLocale(QLocale::English, QLocale::UnitedStates).toString(number, 'f', 0);
+}
+
+QString withUnit(const QString& number, Unit unit, bool plural) {
+    return number + QLatin1Char(' ') + unitWord(unit, plural);
+}
+
+QString poundsAndOunces(double pounds) {
+    constexpr double ouncesPerPound = units::gramsPerPound / units::gramsPerOunce;
+    const double whole = std::floor(pounds);
+    const double ounces = std::round((pounds - whole) * ouncesPerPound);
+    const QString text = withUnit(wholeNumber(whole), Unit::Pound, whole > 1.0);
+    if (ounces == 0.0)
+        return text;
+    return text + QLatin1Char(' ') + withUnit(wholeNumber(ounces), Unit::Ounce, ounces > 1.0);
+}
+
+QString markText(const Mark& mark) {
+    const bool plural = mark.count > 1.0;
+    switch (mark.style) {
+    case MarkStyle::Fraction:
+        return withUnit(withFraction(mark.count), mark.unit, plural);
+    case MarkStyle::Decimal:
+        return withUnit(withDecimals(mark.count), mark.unit, plural);
+    case MarkStyle::Thousands:
+        return withUnit(withThousands(mark.count), mark.unit, plural);
+    case MarkStyle::PoundsAndOunces:
+        return poundsAndOunces(mark.count);
+    }
+    return {};
+}
+
+/// What is printed for an amount that is no number, or too large to be one of a kitchen.
+QString noAmount() {
+    return QString(QChar(0x2014));
+}
+
+bool isPrintable(double amount) {
+    constexpr double beyondAnyKitchen = 1.0e9;
+    return std::abs(amount) < beyondAnyKitchen;
+}
+
+/// The nearest mark in words; zero of `unitOfZero`; a difference below zero with a minus sign.
+QString printAmount(double amount, std::span<const Marks> scale, MeasureSystem system,
+                    Unit unitOfZero) {
+    if (!isPrintable(amount))
+        return noAmount();
+    if (amount == 0.0)
+        return withUnit(wholeNumber(0.0), unitOfZero, true);
+    const QString text = markText(nearestMark(std::abs(amount), scale, system));
+    return amount < 0.0 ? QString(QLatin1Char('-') + text) : text;
+}
+
+} // namespace
+
+QString printVolume(Volume volume, MeasureSystem system) {
+    const bool metric = system == MeasureSystem::Metric;
+    return printAmount(volume.toMillilitres(), volumeMarks(system), system,
+                       metric ? Unit::Millilitre : Unit::Cup);
+}
+
+QString printMass(Mass mass, MeasureSystem system) {
+    const bool metric = system == MeasureSystem::Metric;
+    return printAmount(mass.toGrams(), massMarks(system), system,
+                       metric ? Unit::Gram : Unit::Ounce);
+}
+
+QString printDuration(Duration duration) {
+    if (!isPrintable(duration.toMinutes()))
+        return noAmount();
+    const double length = std::abs(duration.toMinutes());
+    const double minutes = length > 0.0 ? std::max(1.0, std::round(length)) : 0.0;
+    const double hours = std::floor(minutes / units::minutesPerHour);
+    const double rest = minutes - hours * units::minutesPerHour;
+    QString text;
+    if (hours > 0.0)
+        text = withUnit(wholeNumber(hours), Unit::Hour, hours > 1.0);
+    if (hours > 0.0 && rest > 0.0)
+        text += QLatin1Char(' ');
+    if (hours == 0.0 || rest > 0.0)
+        text += withUnit(wholeNumber(rest), Unit::Minute, rest > 1.0);
+    return duration.toMinutes() < 0.0 ? QString(QLatin1Char('-') + text) : text;
+}
+
+QString printTemperature(Temperature temperature, MeasureSystem system) {
+    const bool metric = system == MeasureSystem::Metric;
+    const double degrees = metric ? temperature.toCelsius() : temperature.toFahrenheit();
+    if (!isPrintable(degrees))
+        return noAmount();
+    // Adding zero turns a rounded "-0" into "0".
+    return withUnit(wholeNumber(std::round(degrees) + 0.0),
+                    metric ? Unit::Celsius : Unit::Fahrenheit, true);
+}
+
+QString printLength(Length length, MeasureSystem system) {
+    const bool metric = system == MeasureSystem::Metric;
+    return printAmount(length.toCentimetres(), lengthMarks(system), system,
+                       metric ? Unit::Centimetre : Unit::Inch);
+}
+
+QString printAltitude(Length altitude, MeasureSystem system) {
+    const bool metric = system == MeasureSystem::Metric;
+    const double count = metric ? altitude.toMetres() : altitude.toFeet();
+    if (!isPrintable(count))
+        return noAmount();
+    return withUnit(withThousands(std::round(count) + 0.0), metric ? Unit::Metre : Unit::Foot,
+                    true);
+}
+
+Volume roundToKitchen(Volume volume, MeasureSystem system) {
+    const double amount = volume.toMillilitres();
+    if (amount == 0.0 || !isPrintable(amount))
+        return volume;
+    const double size = nearestMark(std::abs(amount), volumeMarks(system), system).size;
+    return Volume::fromMillilitres(std::copysign(size, amount));
+}
+
+} // namespace ladlework::quantity

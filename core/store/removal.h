@@ -1,0 +1,20 @@
+#pragma once
+
+#include "foundation/id.h"
+
+namespace ladlework::store {
+
+class Database;
+
+// Removals of records that have children. The schema cascades nothing, so that every removed row
+// is part of the recorded change; false when there is no such record.
+
+bool removeFamilyRows(Database& database, FamilyId family);
+bool removeMemberRows(Database& database, MemberId member);
+bool removeVesselRows(Database& database, VesselId vessel);
+bool removeLadderRows(Database& database, LadderId ladder);
+bool removePotRows(Database& database, PotId pot);
+bool removeBatchRows(Database& database, BatchId batch);
+bool removeLotRows(Database& database, LotId lot);
+
+} // namespace ladlework::store

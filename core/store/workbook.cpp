@@ -1,0 +1,238 @@
+#include "store/workbook.h"
+
+#include "foundation/reference_table.h"
+#include "store/action_boundary.h"
+#include "store/changeset.h"
+#include "store/history_rows.h"
+#include "store/transaction.h"
+#include "store/verify.h"
+#include "store/workbook_file.h"
+
+#include <stdexcept>
+
+namespace ladlework::store {
+
+namespace {
+/// The phases that a new workbook starts with.
+Outcome addShippedPhases(Action& action, PracticeRepository& practice) {
+    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("phases"));
+    if (!table)
+        return passOn(table);
+    for (qsizetype index = 0; index < table->size(); ++index) {
+        const ReferenceTable::Row row = table->row(index);
+        people::Phase phase;
+        phase.name = row.text(QStringLiteral("name"));
+        phase.position = static_cast<int>(row.number(QStringLiteral("position")));
+        phase.rules.strainHerbs = row.flag(QStringLiteral("strain_herbs"));
+        phase.rules.strainVegetables = row.flag(QStringLiteral("strain_vegetables"));
+        phase.rules.strainPeppercorns = row.flag(QStringLiteral("strain_peppercorns"));
+        phase.rules.groundPepper = row.flag(QStringLiteral("ground_pepper"));
+        phase.rules.boneBroth = row.flag(QStringLiteral("bone_broth"));
+        if (const Result<PhaseId> added = practice.addPhase(action, phase); !added)
+            return passOn(added);
+    }
+    return {};
+}
+} // namespace
+
+struct Workbook::Parts {
+    Parts(OpenFile opened, const Clock& theClock, kitchen::Catalogue theCatalogue)
+        : file(std::move(opened)), clock(theClock), catalogue(std::move(theCatalogue)) {}
+
+    OpenFile file;
+    const Clock& clock;
+    const kitchen::Catalogue catalogue;
+    History history{*file.database};
+    PracticeRepository practice{*file.database, clock};
+    FamilyRepository families{*file.database, clock};
+    ClimbRepository climbs{*file.database, clock};
+    PotRepository pots{*file.database, clock, catalogue};
+    LogRepository log{*file.database, clock};
+    WeekRepository weeks{*file.database, clock};
+    NoteRepository notes{*file.database, clock};
+    HandoutRepository handouts{*file.database, clock};
+};
+
+Workbook::Workbook(std::unique_ptr<Parts> parts) : m_parts(std::move(parts)) {}
+
+Workbook::~Workbook() = default;
+
+Result<std::unique_ptr<Workbook>>
+Workbook::create(const QString& path, const Clock& clock,
+                 const std::function<Outcome(Action&, Workbook&)>& fill) {
+    const Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
+    if (!catalogue)
+        return passOn(catalogue);
+    const auto fillFile = [&](OpenFile file) -> Outcome {
+        Workbook workbook(std::make_unique<Parts>(std::move(file), clock, *catalogue));
+        Action action;
+        Transaction transaction(*workbook.m_parts->file.database, Transaction::Kind::Write);
+        PracticeRepository& practice = workbook.practice();
+        if (const Outcome set = practice.setPractice(action, {}); !set)
+            return set;
+        if (const Outcome added = addShippedPhases(action, practice); !added)
+            return added;
+        if (fill)
+            if (const Outcome filled = fill(action, workbook); !filled)
+                return filled;
+        transaction.commit();
+        return {};
+    };
+    if (const Outcome made = createWorkbookFile(path, shippedMigrations(), fillFile); !made)
+        return passOn(made);
+    return open(path, clock);
+}
+
+Result<std::unique_ptr<Workbook>> Workbook::open(const QString& path, const Clock& clock) {
+    Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
+    if (!catalogue)
+        return passOn(catalogue);
+    Result<OpenFile> file = openWorkbookFile(path, shippedMigrations(), clock);
+    if (!file)
+        return passOn(file);
+    auto parts = std::make_unique<Parts>(std::move(*file), clock, std::move(*catalogue));
+    return std::unique_ptr<Workbook>(new Workbook(std::move(parts)));
+}
+
+QString Workbook::path() const {
+    return m_parts->file.path;
+}
+
+QString Workbook::readOnlyReason() const {
+    return m_parts->file.readOnlyReason;
+}
+
+Outcome Workbook::act(const QString& sentence, const std::function<Outcome(Action&)>& work) {
+    return write([&](Database& database) -> Outcome {
+        Action action;
+        QByteArray changes;
+        {
+            const ChangeRecorder recorder(database);
+            if (const Outcome done = work(action); !done)
+                return done;
+            changes = recorder.changeset();
+        }
+        if (!changes.isEmpty())
+            addHistory(database, m_parts->clock.nowUtc(), sentence, changes);
+        return {};
+    });
+}
+
+Outcome Workbook::undo() {
+    return write([this](Database& database) -> Outcome {
+        const std::optional<HistoryEntry> entry = m_parts->history.nextUndo();
+        if (!entry)
+            return problem(Problem::Kind::Refused, tr("There is nothing to undo."));
+        if (!applyChangeset(database, inverted(changesetOf(database, entry->id))))
+            return problem(Problem::Kind::Damaged,
+                           tr("\"%1\" cannot be undone: something other than this program has "
+                              "changed the workbook since. Nothing was changed.")
+                               .arg(entry->sentence));
+        setUndone(database, entry->id, true);
+        return {};
+    });
+}
+
+Outcome Workbook::redo() {
+    return write([this](Database& database) -> Outcome {
+        const std::optional<HistoryEntry> entry = m_parts->history.nextRedo();
+        if (!entry)
+            return problem(Problem::Kind::Refused, tr("There is nothing to redo."));
+        if (!applyChangeset(database, changesetOf(database, entry->id)))
+            return problem(Problem::Kind::Damaged,
+                           tr("\"%1\" cannot be done again: something other than this program has "
+                              "changed the workbook since. Nothing was changed.")
+                               .arg(entry->sentence));
+        setUndone(database, entry->id, false);
+        return {};
+    });
+}
+
+Outcome Workbook::write(const std::function<Outcome(Database&)>& work) {
+    if (!readOnlyReason().isEmpty())
+        return problem(Problem::Kind::ReadOnly, readOnlyReason());
+    Database& database = *m_parts->file.database;
+    const Outcome outcome = atBoundary([&]() -> Outcome {
+        if (database.inTransaction())
+            throw std::logic_error("an action within an action");
+        Transaction transaction(database, Transaction::Kind::Write);
+        if (const Outcome done = work(database); !done)
+            return done;
+        transaction.commit();
+        return {};
+    });
+    if (outcome)
+        Q_EMIT changed();
+    return outcome;
+}
+
+const History& Workbook::history() const {
+    return m_parts->history;
+}
+
+PracticeRepository& Workbook::practice() {
+    return m_parts->practice;
+}
+
+FamilyRepository& Workbook::families() {
+    return m_parts->families;
+}
+
+ClimbRepository& Workbook::climbs() {
+    return m_parts->climbs;
+}
+
+PotRepository& Workbook::pots() {
+    return m_parts->pots;
+}
+
+LogRepository& Workbook::log() {
+    return m_parts->log;
+}
+
+WeekRepository& Workbook::weeks() {
+    return m_parts->weeks;
+}
+
+NoteRepository& Workbook::notes() {
+    return m_parts->notes;
+}
+
+HandoutRepository& Workbook::handouts() {
+    return m_parts->handouts;
+}
+
+Result<casebook::FamilyRecords> Workbook::records(FamilyId family) {
+    // One view over all queries, also while another window writes.
+    const Transaction view(*m_parts->file.database, Transaction::Kind::Read);
+    const std::optional<people::Family> found = m_parts->families.family(family);
+    if (!found)
+        return problem(Problem::Kind::NotFound,
+                       tr("This family is no longer in the workbook; choose another one."));
+    casebook::FamilyRecords records;
+    records.practice = m_parts->practice.practice();
+    records.phases = m_parts->practice.phases();
+    records.family = *found;
+    records.members = m_parts->families.members(family);
+    records.tolerances = m_parts->families.tolerances(family);
+    records.cautions = m_parts->families.cautions(family);
+    records.targets = m_parts->climbs.targets(family);
+    records.ladders = m_parts->climbs.ladders(family);
+    records.decisions = m_parts->climbs.decisions(family);
+    records.entries = m_parts->log.entries(family);
+    records.reactions = m_parts->log.reactions(family);
+    records.vessels = m_parts->families.vessels(family);
+    records.pots = m_parts->pots.pots(family);
+    records.batches = m_parts->pots.batches(family);
+    records.lots = m_parts->pots.lots(family);
+    records.weeks = m_parts->weeks.plans(family);
+    records.notes = m_parts->notes.notes(family);
+    records.handouts = m_parts->handouts.handouts(family);
+    return records;
+}
+
+Findings Workbook::verify() {
+    return verifyWorkbook(*this, *m_parts->file.database, m_parts->catalogue, m_parts->clock);
+}
+
+} // namespace ladlework::store

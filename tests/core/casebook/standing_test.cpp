@@ -1,0 +1,182 @@
+#include "casebook/casebook.h"
+
+#include "core/casebook/hand_made_family.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+using namespace ladlework;
+using casebook::Casebook;
+using casebook::FamilyRecords;
+using casebook::Standing;
+using namespace hand_made;
+
+namespace {
+class StandingTest : public ::testing::Test {
+protected:
+    StandingTest() : catalogue(*kitchen::Catalogue::load()) {}
+
+    [[nodiscard]] Casebook bookOf(FamilyRecords records) const {
+        return {std::move(records), catalogue, today};
+    }
+
+    kitchen::Catalogue catalogue;
+};
+
+intake::Decision goOn(MemberId member, QDate day, int rung) {
+    intake::Decision decision;
+    decision.member = member;
+    decision.day = day;
+    decision.resumeAtRung = rung;
+    decision.reason = QStringLiteral("talked it over");
+    return decision;
+}
+} // namespace
+
+TEST_F(StandingTest, standsInTheOrderOfTheRecords) {
+    const Casebook book = bookOf(hand_made::records());
+    ASSERT_EQ(book.standings().size(), 4U);
+    EXPECT_EQ(book.standings()[0].member.id, ana);
+    EXPECT_EQ(book.standings()[3].member.id, leo);
+    EXPECT_EQ(book.standing(MemberId{99}), nullptr);
+    ASSERT_NE(book.standing(ben), nullptr);
+    EXPECT_EQ(book.standing(ben)->band, AgeBand::Child);
+    EXPECT_EQ(book.standing(leo)->band, AgeBand::InfantUnderSixMonths);
+    EXPECT_EQ(book.standing(ana)->phase->name, QStringLiteral("Settled"));
+    EXPECT_FALSE(book.standing(leo)->phase);
+}
+
+TEST_F(StandingTest, replaysThroughYesterdayAndTodayOnceSomethingIsKnown) {
+    FamilyRecords records = hand_made::records();
+    const Casebook before = bookOf(records);
+    EXPECT_EQ(before.standing(ana)->replay.days.last().day, today.addDays(-1));
+    EXPECT_EQ(before.standing(ana)->askedToday, ml(60));
+    // A third good day goes up tomorrow; today the first rung is still asked.
+    records.entries.append(drank(ana, today, 60));
+    const Casebook after = bookOf(records);
+    EXPECT_EQ(after.standing(ana)->replay.days.last().day, today);
+    EXPECT_EQ(after.standing(ana)->askedToday, ml(60));
+    EXPECT_EQ(after.standing(ana)->replay.rung, 1);
+    EXPECT_EQ(after.standing(ana)->lastEntry, today);
+}
+
+TEST_F(StandingTest, theLatestLadderInForceStartsItsOwnCount) {
+    FamilyRecords records = hand_made::records();
+    intake::Ladder second = records.ladders.first();
+    second.id = LadderId{9};
+    second.from = today.addDays(-1);
+    second.rungs = {ml(100), ml(200)};
+    records.ladders.prepend(second);
+    intake::Ladder later = second;
+    later.id = LadderId{10};
+    later.from = today.addDays(1);
+    records.ladders.append(later);
+    const Casebook book = bookOf(records);
+    const Standing& standing = *book.standing(ana);
+    EXPECT_EQ(standing.ladder->id, LadderId{9});
+    ASSERT_EQ(standing.replay.days.size(), 1); // only yesterday lies on this ladder
+    EXPECT_EQ(standing.replay.days.first().asked, ml(100));
+    EXPECT_EQ(standing.askedToday, ml(100));
+}
+
+TEST_F(StandingTest, aRedFlagStopsUntilADecision) {
+    FamilyRecords records = hand_made::records();
+    const Casebook stopped = bookOf(records);
+    EXPECT_EQ(stopped.standing(mia)->replay.state, intake::LadderState::Stopped);
+    EXPECT_EQ(stopped.standing(mia)->askedToday, ml(0));
+    EXPECT_TRUE(hasCode(stopped.standing(mia)->findings, u"ladder-stopped"));
+    EXPECT_TRUE(hasCode(stopped.standing(mia)->findings, u"red-flag-call"));
+    EXPECT_FALSE(stopped.standing(mia)->targetDate);
+    // A decision of today is seen today, although nothing was drunk yet.
+    records.decisions = {goOn(mia, today, 1)};
+    const Casebook resumed = bookOf(records);
+    EXPECT_NE(resumed.standing(mia)->replay.state, intake::LadderState::Stopped);
+    EXPECT_EQ(resumed.standing(mia)->askedToday, ml(60));
+    EXPECT_FALSE(hasCode(resumed.standing(mia)->findings, u"ladder-stopped"));
+}
+
+TEST_F(StandingTest, underSixMonthsThereIsNoLadderWhateverIsStored) {
+    FamilyRecords records = hand_made::records();
+    intake::Ladder ladder = records.ladders.first();
+    ladder.member = leo;
+    records.ladders.append(ladder);
+    const Casebook book = bookOf(records);
+    EXPECT_FALSE(book.standing(leo)->ladder);
+    EXPECT_EQ(book.standing(leo)->askedToday, ml(0));
+    EXPECT_EQ(worstOf(book.standing(leo)->findings), Finding::Severity::Stop);
+    for (const quantity::Volume amount : book.plannedAmounts(leo, monday, 7))
+        EXPECT_EQ(amount, ml(0));
+}
+
+TEST_F(StandingTest, theLatestNoteOfASubjectCounts) {
+    const Casebook book = bookOf(hand_made::records());
+    ASSERT_EQ(book.standing(ben)->tolerances.size(), 1);
+    EXPECT_EQ(book.standing(ben)->tolerances.first().id, ToleranceId{2});
+}
+
+TEST_F(StandingTest, drinkersCarryNotesLimitsAndAmounts) {
+    const Casebook book = bookOf(hand_made::records());
+    const std::vector<kitchen::Drinker> drinkers = book.drinkers();
+    ASSERT_EQ(drinkers.size(), 4U);
+    EXPECT_EQ(drinkers[0].perDay, ml(60));
+    EXPECT_EQ(drinkers[1].mayNot, QStringList{QStringLiteral("beef")});
+    EXPECT_EQ(drinkers[2].sodiumLimitMg, 900);
+    EXPECT_EQ(drinkers[2].perDay, ml(0));
+    EXPECT_EQ(drinkers[3].band, AgeBand::InfantUnderSixMonths);
+}
+
+TEST_F(StandingTest, anAllergyKeepsItsAnimalsAndIngredientsOut) {
+    FamilyRecords records = hand_made::records();
+    people::Caution allergy;
+    allergy.member = ana;
+    allergy.kind = QStringLiteral("allergy-celery");
+    records.cautions.append(allergy);
+    records.pots.first().extras.append({QStringLiteral("celery"), quantity::Mass::fromGrams(40)});
+    const Casebook book = bookOf(records);
+    EXPECT_FALSE(book.whoMay(*book.standing(ana), *book.pot(legs)).may);
+    EXPECT_TRUE(book.whoMay(*book.standing(ana), *book.pot(shank)).may);
+}
+
+TEST_F(StandingTest, whoMayFollowsNotesAgeAndPhase) {
+    const Casebook book = bookOf(hand_made::records());
+    EXPECT_TRUE(book.whoMay(*book.standing(ben), *book.pot(legs)).may);
+    EXPECT_FALSE(book.whoMay(*book.standing(ben), *book.pot(shank)).may);
+    EXPECT_FALSE(book.whoMay(*book.standing(leo), *book.pot(legs)).may);
+    EXPECT_TRUE(book.whoMay(*book.standing(ana), *book.pot(broth)).may);
+    EXPECT_FALSE(book.whoMay(*book.standing(ben), *book.pot(broth)).may);
+}
+
+TEST_F(StandingTest, thePotIsReckonedForThoseWhoDrinkIt) {
+    FamilyRecords records = hand_made::records();
+    const Casebook book = bookOf(records);
+    const kitchen::BrewInput both = book.brewInput(*book.pot(legs));
+    EXPECT_TRUE(both.phase.strainHerbs); // Ben is in the opening phase
+    EXPECT_FALSE(both.phase.boneBroth);
+    // Nobody but Ana drinks beef: Ben may not, Mia is stopped.
+    const kitchen::BrewInput anaOnly = book.brewInput(*book.pot(shank));
+    EXPECT_FALSE(anaOnly.phase.strainHerbs);
+    EXPECT_EQ(both.vessel.id, VesselId{1});
+    EXPECT_EQ(both.drinkers.size(), 4U);
+    EXPECT_EQ(both.meatPerDay, records.family.meatPerDay);
+}
+
+TEST_F(StandingTest, aPotWithoutAVesselTakesTheLargestOrAUsualOne) {
+    FamilyRecords records = hand_made::records();
+    records.pots.first().vessel = {};
+    const Casebook largest = bookOf(records);
+    EXPECT_EQ(largest.brewInput(*largest.pot(legs)).vessel.id, VesselId{1});
+    records.vessels.clear();
+    const Casebook none = bookOf(records);
+    const kitchen::Vessel usual = none.brewInput(*none.pot(legs)).vessel;
+    EXPECT_FALSE(usual.id.isStored());
+    EXPECT_TRUE(kitchen::check(usual));
+}
+
+TEST_F(StandingTest, aFamilyWithoutAnythingIsNoTrouble) {
+    const Casebook book = bookOf(FamilyRecords());
+    EXPECT_TRUE(book.standings().empty());
+    EXPECT_TRUE(book.stockOnHand().isEmpty());
+    EXPECT_TRUE(book.attention().isEmpty());
+    EXPECT_TRUE(book.outlookInput(book.plan(monday)).sources.isEmpty());
+}

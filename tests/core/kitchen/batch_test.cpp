@@ -1,0 +1,86 @@
+#include "kitchen/batch.h"
+
+#include <gtest/gtest.h>
+
+#include <array>
+#include <cmath>
+#include <limits>
+
+namespace ladlework::kitchen {
+
+namespace {
+const QDate today(2026, 3, 10);
+
+Batch batch() {
+    Batch made;
+    made.day = today;
+    made.yield = quantity::Volume::fromLitres(2.4);
+    return made;
+}
+
+Lot lot() {
+    Lot made;
+    made.volume = quantity::Volume::fromLitres(1);
+    made.stored = today;
+    made.useBy = today.addDays(3);
+    return made;
+}
+} // namespace
+
+TEST(BatchTest, AcceptsAnOrdinaryBatch) {
+    EXPECT_TRUE(check(batch(), today));
+    Batch unmeasured = batch();
+    unmeasured.yield.reset();
+    EXPECT_TRUE(check(unmeasured, today));
+}
+
+TEST(BatchTest, RefusesYieldsThatNoPotGives) {
+    for (double litres : {0.0, -1.0, 100.1, std::numeric_limits<double>::quiet_NaN()}) {
+        Batch bad = batch();
+        bad.yield = quantity::Volume::fromLitres(litres);
+        const Outcome outcome = check(bad, today);
+        ASSERT_FALSE(outcome) << litres;
+        EXPECT_EQ(outcome.error().place, QStringLiteral("yield"));
+    }
+    Batch most = batch();
+    most.yield = quantity::Volume::fromLitres(100);
+    EXPECT_TRUE(check(most, today));
+}
+
+TEST(BatchTest, RefusesADayThatIsMissingOrToCome) {
+    for (const QDate& day : {QDate(), today.addDays(1)}) {
+        Batch bad = batch();
+        bad.day = day;
+        const Outcome outcome = check(bad, today);
+        ASSERT_FALSE(outcome);
+        EXPECT_EQ(outcome.error().place, QStringLiteral("day"));
+    }
+}
+
+TEST(BatchTest, ChecksLots) {
+    EXPECT_TRUE(check(lot()));
+    Lot sameDay = lot();
+    sameDay.useBy = sameDay.stored;
+    EXPECT_TRUE(check(sameDay));
+    Lot early = lot();
+    early.useBy = early.stored.addDays(-1);
+    ASSERT_FALSE(check(early));
+    EXPECT_EQ(check(early).error().place, QStringLiteral("useBy"));
+    Lot empty = lot();
+    empty.volume = quantity::Volume();
+    ASSERT_FALSE(check(empty));
+    EXPECT_EQ(check(empty).error().place, QStringLiteral("volume"));
+    Lot undated = lot();
+    undated.stored = QDate();
+    ASSERT_FALSE(check(undated));
+    EXPECT_EQ(check(undated).error().place, QStringLiteral("stored"));
+}
+
+TEST(BatchTest, PlacesHaveWords) {
+    for (Lot::Place place : {Lot::Place::Fridge, Lot::Place::Freezer})
+        EXPECT_EQ(lotPlaceFromId(lotPlaceId(place)), place);
+    EXPECT_EQ(lotPlaceId(Lot::Place::Freezer), QStringLiteral("freezer"));
+    EXPECT_FALSE(lotPlaceFromId(u"cellar"));
+}
+
+} // namespace ladlework::kitchen

@@ -1,0 +1,210 @@
+#include "kitchen/pot_findings.h"
+
+#include "kitchen_samples.h"
+
+#include <functional>
+
+namespace ladlework::kitchen {
+
+using quantity::Duration;
+using quantity::Volume;
+using samples::catalogue;
+using samples::cut;
+using samples::extra;
+using samples::findingOf;
+
+namespace {
+struct Case {
+    const char* code;
+    const char* field;
+    Finding::Severity severity;
+    std::function<void(BrewInput&)> make;
+};
+
+const std::vector<Case>& cases() {
+    static const std::vector<Case> all{
+        {"bones-already-cooked", "cuts[1]", Finding::Severity::Stop,
+         [](BrewInput& in) {
+             in.pot.cuts[1].raw = false;
+         }},
+        {"marrow-alone", "cuts", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.cuts = {cut(QStringLiteral("beef-marrow-bone"), 2000)};
+             in.pot.simmer = Duration::fromHours(5);
+         }},
+        {"no-jointed-cut", "cuts", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.phase.boneBroth = true;
+             in.pot.cuts = {cut(QStringLiteral("beef-bare-bone"), 2000)};
+             in.pot.simmer = Duration::fromHours(14);
+         }},
+        {"bare-bones-in-phase", "cuts[0]", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.cuts = {cut(QStringLiteral("chicken-carcass"), 2000)};
+             in.pot.simmer = Duration::fromHours(14);
+         }},
+        {"bare-bones-in-phase", "brew", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.brew = Pot::Brew::BoneBroth;
+         }},
+        {"ground-pepper-in-phase", "extras[1]", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.extras.append(extra(QStringLiteral("ground-pepper"), 1));
+         }},
+        {"simmer-outside-window", "simmer", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.simmer = Duration::fromHours(4);
+         }},
+        {"simmer-outside-window", "simmer", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.simmer = Duration::fromHours(1);
+         }},
+        {"no-common-order", "simmer", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.cuts.append(cut(QStringLiteral("beef-shank"), 300));
+         }},
+        {"water-above-most", "water", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.water = Volume::fromLitres(5);
+         }},
+        {"water-below-least", "water", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.water = Volume::fromMillilitres(1030);
+         }},
+        {"bones-not-covered", "water", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.pot.water = Volume::fromMillilitres(900);
+         }},
+        {"boils-away", "water", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.vessel.lid = Vessel::Lid::Open;
+         }},
+        {"vessel-too-small", "vessel", Finding::Severity::Caution,
+         [](BrewInput& in) {
+             in.vessel.height = quantity::Length::fromCentimetres(12);
+         }},
+        {"few-onions", "extras", Finding::Severity::Note,
+         [](BrewInput& in) {
+             in.pot.extras.clear();
+         }},
+        {"boiling-capped", "altitude", Finding::Severity::Note,
+         [](BrewInput& in) {
+             in.altitude = quantity::Length::fromMetres(2500);
+         }},
+        {"fish-keep-cold", "cuts[0]", Finding::Severity::Note,
+         [](BrewInput& in) {
+             in = samples::fishPot();
+         }},
+        {"price-missing", "prices", Finding::Severity::Note,
+         [](BrewInput& in) {
+             in.prices.insert(QStringLiteral("chicken-leg"), 5.0);
+         }},
+    };
+    return all;
+}
+} // namespace
+
+TEST(PotFindingsTest, AGoodPotHasNothingToSay) {
+    for (const BrewInput& input : {samples::chickenPot(), samples::beefPot()})
+        for (const Finding& finding : brew(input, catalogue()).findings)
+            ADD_FAILURE() << finding.text.toStdString();
+}
+
+TEST(PotFindingsTest, EachFaultIsFoundOnceWithFieldTextAndSource) {
+    for (const Case& one : cases()) {
+        SCOPED_TRACE(one.code);
+        BrewInput input = samples::chickenPot();
+        one.make(input);
+        ASSERT_TRUE(check(input.pot, catalogue()));
+        const Brewed brewed = brew(input, catalogue());
+        const QString code = QLatin1String(one.code);
+        EXPECT_EQ(std::ranges::count(brewed.findings, code, &Finding::code), 1);
+        const Finding* finding = findingOf(brewed, code);
+        ASSERT_NE(finding, nullptr);
+        EXPECT_EQ(finding->field.toStdString(), one.field);
+        EXPECT_EQ(finding->severity, one.severity);
+        EXPECT_FALSE(finding->text.contains(QLatin1Char('%') + QString::number(1)));
+        EXPECT_TRUE(finding->code == QStringLiteral("price-missing") || !finding->source.isEmpty());
+    }
+}
+
+// Common practice, no source: a quart to the pound (2086 mL/kg) is still fine, a cup (522) too.
+TEST(PotFindingsTest, TheEdgesOfTheWaterBandAreInside) {
+    BrewInput input = samples::chickenPot();
+    input.pot.water = Volume::fromQuarts(1) * (2000 / 453.59237);
+    EXPECT_EQ(findingOf(brew(input, catalogue()), QStringLiteral("water-above-most")), nullptr);
+    input.pot.water = Volume::fromCups(1) * (2000 / 453.59237);
+    EXPECT_EQ(findingOf(brew(input, catalogue()), QStringLiteral("water-below-least")), nullptr);
+}
+
+TEST(PotFindingsTest, DilutionSaysHowMuchMoreToDrink) {
+    BrewInput input = samples::chickenPot();
+    input.pot.water = Volume::fromMillilitres(2 * 2086.35 * 2);
+    const Brewed brewed = brew(input, catalogue());
+    const Finding* finding = findingOf(brewed, QStringLiteral("water-above-most"));
+    ASSERT_NE(finding, nullptr);
+    EXPECT_TRUE(finding->text.contains(QStringLiteral("100 %")));
+    EXPECT_NEAR(*finding->value, 2 * 2086.35, 1e-6);
+    EXPECT_NEAR(*finding->limit, 2086.35, 1e-6);
+}
+
+TEST(PotFindingsTest, TheSizeNamedWouldDo) {
+    BrewInput input = samples::chickenPot();
+    input.vessel.height = quantity::Length::fromCentimetres(10);
+    const Brewed brewed = brew(input, catalogue());
+    const Finding* finding = findingOf(brewed, QStringLiteral("vessel-too-small"));
+    ASSERT_NE(finding, nullptr);
+    EXPECT_GT(*finding->value, *finding->limit);
+    input.vessel.height = heightNeeded(brewed.fill, input.vessel.diameter, catalogue());
+    EXPECT_EQ(findingOf(brew(input, catalogue()), QStringLiteral("vessel-too-small")), nullptr);
+}
+
+// Common practice, no source: 5 cm or a tenth of the height, whichever is more.
+TEST(PotFindingsTest, HeadspaceIsTheLargerOfBothRules) {
+    const auto width = quantity::Length::fromCentimetres(20);
+    const double area = 314.1592653589793;
+    EXPECT_NEAR(
+        heightNeeded(Volume::fromMillilitres(area * 20), width, catalogue()).toCentimetres(), 25,
+        1e-9);
+    EXPECT_NEAR(
+        heightNeeded(Volume::fromMillilitres(area * 63), width, catalogue()).toCentimetres(), 70,
+        1e-9);
+}
+
+TEST(PotFindingsTest, TheFillAllowedNeedsJustThatHeight) {
+    for (double height : {5.0, 10.0, 49.0, 51.0, 80.0}) {
+        Vessel vessel = samples::chickenPot().vessel;
+        vessel.height = quantity::Length::fromCentimetres(height);
+        const Volume allowed = fillAllowed(vessel, catalogue());
+        EXPECT_NEAR(heightNeeded(allowed, vessel.diameter, catalogue()).toCentimetres(), height,
+                    1e-9);
+    }
+}
+
+TEST(PotFindingsTest, NobodyIsToldToAddOnionsTheyMayNotHave) {
+    BrewInput input = samples::chickenPot();
+    input.pot.extras.clear();
+    Drinker ann = samples::drinker(QStringLiteral("Ann"), AgeBand::Adult, 500);
+    ann.mayNot = {QStringLiteral("onion")};
+    input.drinkers = {ann};
+    EXPECT_EQ(findingOf(brew(input, catalogue()), QStringLiteral("few-onions")), nullptr);
+}
+
+TEST(PotFindingsTest, MarrowBesideKnucklesIsFine) {
+    BrewInput input = samples::beefPot();
+    input.pot.cuts.append(cut(QStringLiteral("beef-marrow-bone"), 300));
+    const Brewed brewed = brew(input, catalogue());
+    EXPECT_EQ(findingOf(brewed, QStringLiteral("marrow-alone")), nullptr);
+    EXPECT_EQ(findingOf(brewed, QStringLiteral("no-jointed-cut")), nullptr);
+}
+
+TEST(PotFindingsTest, BareBonesDoNotCountInTheWaterRule) {
+    BrewInput input = samples::chickenPot();
+    const quantity::Mass meaty = meatyMass(input.pot, catalogue());
+    input.pot.cuts.append(cut(QStringLiteral("chicken-carcass"), 700));
+    EXPECT_EQ(meatyMass(input.pot, catalogue()), meaty);
+    input.pot.cuts = {cut(QStringLiteral("chicken-carcass"), 700)};
+    EXPECT_EQ(meatyMass(input.pot, catalogue()).toGrams(), 700);
+}
+
+} // namespace ladlework::kitchen

@@ -1,0 +1,54 @@
+#include "kitchen_samples.h"
+
+namespace ladlework::kitchen {
+
+using samples::catalogue;
+using samples::drinker;
+
+namespace {
+WhoMay judged(const Drinker& who, const BrewInput& input) {
+    return whoMay(who, input.pot, catalogue());
+}
+} // namespace
+
+TEST(WhoMayTest, NothingAgainstItMeansYes) {
+    const WhoMay who =
+        judged(drinker(QStringLiteral("Ann"), AgeBand::Adult, 1000), samples::chickenPot());
+    EXPECT_TRUE(who.may);
+    EXPECT_TRUE(who.why.isEmpty());
+    EXPECT_EQ(who.name, QStringLiteral("Ann"));
+}
+
+TEST(WhoMayTest, AnimalCutIngredientAndWiderWordsForbid) {
+    for (const char* subject : {"chicken", "poultry", "chicken-back", "onion"}) {
+        Drinker ann = drinker(QStringLiteral("Ann"), AgeBand::Adult, 1000);
+        ann.mayNot = {QLatin1String(subject)};
+        const WhoMay who = judged(ann, samples::chickenPot());
+        EXPECT_FALSE(who.may) << subject;
+        EXPECT_FALSE(who.why.isEmpty()) << subject;
+    }
+}
+
+TEST(WhoMayTest, OtherSubjectsDoNot) {
+    Drinker ann = drinker(QStringLiteral("Ann"), AgeBand::Adult, 1000);
+    ann.mayNot = {QStringLiteral("fish"), QStringLiteral("celery"), QStringLiteral("turkey")};
+    EXPECT_TRUE(judged(ann, samples::chickenPot()).may);
+}
+
+TEST(WhoMayTest, NoInfantUnderSixMonths) {
+    const WhoMay who = judged(drinker(QStringLiteral("Bo"), AgeBand::InfantUnderSixMonths, 5),
+                              samples::chickenPot());
+    EXPECT_FALSE(who.may);
+    EXPECT_FALSE(who.why.isEmpty());
+}
+
+TEST(WhoMayTest, AnInfantMayFromAnUnsaltedPot) {
+    BrewInput input = samples::chickenPot();
+    const Drinker bo = drinker(QStringLiteral("Bo"), AgeBand::InfantStartingSolids, 60);
+    EXPECT_TRUE(judged(bo, input).may);
+    EXPECT_FALSE(judged(bo, input).why.isEmpty());
+    input.pot.salt = quantity::Mass();
+    EXPECT_TRUE(judged(bo, input).why.isEmpty());
+}
+
+} // namespace ladlework::kitchen

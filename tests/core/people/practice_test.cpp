@@ -1,0 +1,53 @@
+#include "people/practice.h"
+
+#include <functional>
+#include <gtest/gtest.h>
+#include <limits>
+
+namespace ladlework::people {
+namespace {
+
+struct PracticeCase {
+    const char* name;
+    std::function<void(Practice&)> change;
+    const char* field;
+};
+
+class PracticeTest : public ::testing::TestWithParam<PracticeCase> {};
+
+TEST_P(PracticeTest, namesTheFieldAtFault) {
+    Practice practice;
+    GetParam().change(practice);
+    const Outcome outcome = check(practice);
+    const std::string field = GetParam().field;
+    ASSERT_EQ(outcome.has_value(), field.empty());
+    if (!outcome) {
+        EXPECT_EQ(outcome.error().place.toStdString(), field);
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Fields, PracticeTest,
+    ::testing::Values(
+        PracticeCase{"asItShips", [](Practice&) {}, ""},
+        PracticeCase{"unknownZone",
+                     [](Practice& p) { p.zone = QTimeZone(QByteArrayLiteral("Moon/Base")); },
+                     "zone"},
+        PracticeCase{"oneFridgeDay", [](Practice& p) { p.fridgeDays = 1; }, "fridgeDays"},
+        PracticeCase{"twoFridgeDays", [](Practice& p) { p.fridgeDays = 2; }, ""},
+        PracticeCase{"fourFridgeDays", [](Practice& p) { p.fridgeDays = 4; }, ""},
+        PracticeCase{"fiveFridgeDays", [](Practice& p) { p.fridgeDays = 5; }, "fridgeDays"},
+        PracticeCase{"noSpill", [](Practice& p) { p.spill = 0; }, ""},
+        PracticeCase{"negativeSpill", [](Practice& p) { p.spill = -0.01; }, "spill"},
+        PracticeCase{"allSpilt", [](Practice& p) { p.spill = 1.01; }, "spill"},
+        PracticeCase{"spillNotANumber",
+                     [](Practice& p) { p.spill = std::numeric_limits<double>::quiet_NaN(); },
+                     "spill"},
+        PracticeCase{"number", [](Practice& p) { p.emergencyNumber = QStringLiteral("911"); }, ""},
+        PracticeCase{"numberInWords",
+                     [](Practice& p) { p.emergencyNumber = QStringLiteral("call an ambulance"); },
+                     "emergencyNumber"}),
+    [](const auto& named) { return std::string(named.param.name); });
+
+} // namespace
+} // namespace ladlework::people

@@ -1,0 +1,297 @@
+#include "core/store/sample_records.h"
+#include "core/store/store_fixture.h"
+
+namespace ladlework::store {
+namespace {
+
+using quantity::Volume;
+
+/// A workbook with one of each record, none of whose fields is at its default.
+class RecordRoundTripTest : public StoreFixture {
+protected:
+    void SetUp() override {
+        StoreFixture::SetUp();
+        m_workbook = make();
+        doIt(*m_workbook, [&](Action& action) { return fill(action, *m_workbook); });
+    }
+
+    /// Gives each record its id as it is stored.
+    Outcome fill(Action& action, Workbook& workbook) {
+        m_practice = samplePractice();
+        EXPECT_TRUE(workbook.practice().setPractice(action, m_practice));
+        m_phase = samplePhase();
+        m_phase.id = workbook.practice().addPhase(action, m_phase).value();
+        m_family = sampleFamily();
+        m_family.id = workbook.families().addFamily(action, m_family).value();
+        m_member = sampleMember(m_family.id, m_phase.id);
+        m_member.id = workbook.families().addMember(action, m_member).value();
+        m_tolerance = sampleTolerance(m_member.id);
+        m_tolerance.id = workbook.families().addTolerance(action, m_tolerance).value();
+        m_caution = sampleCaution(m_member.id);
+        m_caution.id = workbook.families().addCaution(action, m_caution).value();
+        m_vessel = sampleVessel(m_family.id);
+        m_vessel.id = workbook.families().addVessel(action, m_vessel).value();
+        m_pot = samplePot(m_family.id, m_vessel.id);
+        m_pot.id = workbook.pots().addPot(action, m_pot).value();
+        m_batch = sampleBatch(m_family.id, m_pot.id);
+        m_batch.id = workbook.pots().addBatch(action, m_batch).value();
+        m_lot = sampleLot(m_batch.id);
+        m_lot.id = workbook.pots().addLot(action, m_lot).value();
+        m_target = sampleTarget(m_member.id);
+        m_target.id = workbook.climbs().addTarget(action, m_target).value();
+        m_ladder = sampleLadder(m_member.id);
+        m_ladder.id = workbook.climbs().addLadder(action, m_ladder).value();
+        m_decision = sampleDecision(m_member.id);
+        m_decision.id = workbook.climbs().addDecision(action, m_decision).value();
+        m_entry = sampleEntry(m_member.id, m_pot.id, m_lot.id);
+        m_entry.id = workbook.log().addEntry(action, m_entry).value();
+        m_reaction = sampleReaction(m_member.id);
+        m_reaction.id = workbook.log().addReaction(action, m_reaction).value();
+        m_plan = samplePlan(m_family.id, m_pot.id);
+        m_plan.id = workbook.weeks().setPlan(action, m_plan).value();
+        m_note = sampleNote(m_family.id);
+        m_note.id = workbook.notes().addNote(action, m_note).value();
+        m_handout = sampleHandout(m_family.id);
+        m_handout.id = workbook.handouts().addHandout(action, m_handout, m_pdf, m_document).value();
+        return {};
+    }
+
+    casebook::FamilyRecords records() { return m_workbook->records(m_family.id).value(); }
+
+    void expectAllStored() {
+        const casebook::FamilyRecords found = records();
+        EXPECT_EQ(all(found.practice), all(m_practice));
+        ASSERT_EQ(found.phases.size(), 4);
+        EXPECT_EQ(all(found.phases.last()), all(m_phase));
+        EXPECT_EQ(all(found.family), all(m_family));
+        expectOne(found.members, m_member);
+        expectOne(found.tolerances, m_tolerance);
+        expectOne(found.cautions, m_caution);
+        expectOne(found.vessels, m_vessel);
+        expectOne(found.pots, m_pot);
+        expectOne(found.batches, m_batch);
+        expectOne(found.lots, m_lot);
+        expectOne(found.targets, m_target);
+        expectOne(found.ladders, m_ladder);
+        expectOne(found.decisions, m_decision);
+        expectOne(found.entries, m_entry);
+        expectOne(found.reactions, m_reaction);
+        expectOne(found.weeks, m_plan);
+        expectOne(found.notes, m_note);
+        expectOne(found.handouts, m_handout);
+    }
+
+    template <class Record>
+    static void expectOne(const QList<Record>& found, const Record& expected) {
+        ASSERT_EQ(found.size(), 1);
+        EXPECT_EQ(all(found.first()), all(expected));
+    }
+
+    std::unique_ptr<Workbook> m_workbook;
+    people::Practice m_practice;
+    people::Phase m_phase;
+    people::Family m_family;
+    people::Member m_member;
+    people::ToleranceNote m_tolerance;
+    people::Caution m_caution;
+    kitchen::Vessel m_vessel;
+    kitchen::Pot m_pot;
+    kitchen::Batch m_batch;
+    kitchen::Lot m_lot;
+    intake::Target m_target;
+    intake::Ladder m_ladder;
+    intake::Decision m_decision;
+    intake::IntakeEntry m_entry;
+    intake::Reaction m_reaction;
+    week::WeekPlan m_plan;
+    casebook::VisitNote m_note;
+    casebook::HandoutRecord m_handout;
+    QByteArray m_pdf = QByteArray("%PDF-1.4\0\xff\x80 binary", 20);
+    QByteArray m_document = QByteArrayLiteral("{\"title\":\"Wöche\"}");
+};
+
+TEST_F(RecordRoundTripTest, EveryFieldComesBackInTheSameWindowAndAfterARestart) {
+    expectAllStored();
+    m_workbook.reset();
+    m_workbook = reopen();
+    expectAllStored();
+    EXPECT_EQ(m_workbook->handouts().pdf(m_handout.id), m_pdf);
+    EXPECT_EQ(m_workbook->handouts().documentJson(m_handout.id), m_document);
+}
+
+TEST_F(RecordRoundTripTest, FieldsThatMayBeEmptyComeBackEmpty) {
+    m_family.reviewOn = QDate();
+    m_member.bandOverride.reset();
+    m_member.phase = {};
+    m_tolerance.verdict = people::ToleranceNote::Verdict::Avoid;
+    m_tolerance.allergy = true;
+    m_tolerance.tryAgainOn.reset();
+    m_caution.sodiumLimitMg.reset();
+    m_pot.vessel = {};
+    m_pot.extras.clear();
+    m_pot.cuts.removeFirst();
+    m_batch.yield.reset();
+    m_lot.goneOn = QDate();
+    m_target.easeOffFrom = QDate();
+    m_ladder.rungs = {Volume::fromDrops(1)};
+    m_entry.pot = {};
+    m_entry.lot = {};
+    m_reaction.startMinute.reset();
+    m_reaction.minutes.reset();
+    m_plan.placements.removeLast();
+    m_note.reviewOn = QDate();
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->families().changeFamily(action, m_family));
+        EXPECT_TRUE(m_workbook->families().changeMember(action, m_member));
+        EXPECT_TRUE(m_workbook->families().changeTolerance(action, m_tolerance));
+        EXPECT_TRUE(m_workbook->families().changeCaution(action, m_caution));
+        EXPECT_TRUE(m_workbook->pots().changePot(action, m_pot));
+        EXPECT_TRUE(m_workbook->pots().changeBatch(action, m_batch));
+        EXPECT_TRUE(m_workbook->pots().changeLot(action, m_lot));
+        EXPECT_TRUE(m_workbook->climbs().changeTarget(action, m_target));
+        EXPECT_TRUE(m_workbook->climbs().changeLadder(action, m_ladder));
+        EXPECT_TRUE(m_workbook->log().changeEntry(action, m_entry));
+        EXPECT_TRUE(m_workbook->log().changeReaction(action, m_reaction));
+        EXPECT_EQ(m_workbook->weeks().setPlan(action, m_plan).value(), m_plan.id);
+        EXPECT_TRUE(m_workbook->notes().changeNote(action, m_note));
+        return {};
+    });
+    expectAllStored();
+}
+
+TEST_F(RecordRoundTripTest, ChangedVesselAndPhaseComeBack) {
+    m_vessel.lid = kitchen::Vessel::Lid::Open;
+    m_vessel.place = kitchen::Vessel::Place::PressureCooker;
+    m_phase.rules.groundPepper = false;
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->families().changeVessel(action, m_vessel));
+        EXPECT_TRUE(m_workbook->practice().changePhase(action, m_phase));
+        return {};
+    });
+    expectAllStored();
+}
+
+TEST_F(RecordRoundTripTest, EveryRecordCanBeRemovedAndTheRemovalTakenBack) {
+    const QByteArray before = logicalDump(workbookPath());
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->handouts().removeHandout(action, m_handout.id));
+        EXPECT_TRUE(m_workbook->notes().removeNote(action, m_note.id));
+        EXPECT_TRUE(m_workbook->log().removeReaction(action, m_reaction.id));
+        EXPECT_TRUE(m_workbook->log().removeEntry(action, m_entry.id));
+        EXPECT_TRUE(m_workbook->climbs().removeDecision(action, m_decision.id));
+        EXPECT_TRUE(m_workbook->climbs().removeLadder(action, m_ladder.id));
+        EXPECT_TRUE(m_workbook->climbs().removeTarget(action, m_target.id));
+        EXPECT_TRUE(m_workbook->families().removeTolerance(action, m_tolerance.id));
+        EXPECT_TRUE(m_workbook->families().removeCaution(action, m_caution.id));
+        EXPECT_TRUE(m_workbook->pots().removeLot(action, m_lot.id));
+        EXPECT_TRUE(m_workbook->pots().removeBatch(action, m_batch.id));
+        const week::WeekPlan empty{{}, m_family.id, m_plan.start, {}, {}};
+        EXPECT_EQ(m_workbook->weeks().setPlan(action, empty).value(), WeekPlanId{});
+        EXPECT_TRUE(m_workbook->pots().removePot(action, m_pot.id));
+        EXPECT_TRUE(m_workbook->families().removeVessel(action, m_vessel.id));
+        EXPECT_TRUE(m_workbook->families().removeMember(action, m_member.id));
+        EXPECT_TRUE(m_workbook->practice().removePhase(action, m_phase.id));
+        return {};
+    });
+    const casebook::FamilyRecords left = records();
+    EXPECT_TRUE(left.members.isEmpty() && left.tolerances.isEmpty() && left.cautions.isEmpty());
+    EXPECT_TRUE(left.targets.isEmpty() && left.ladders.isEmpty() && left.decisions.isEmpty());
+    EXPECT_TRUE(left.entries.isEmpty() && left.reactions.isEmpty() && left.vessels.isEmpty());
+    EXPECT_TRUE(left.pots.isEmpty() && left.batches.isEmpty() && left.lots.isEmpty());
+    EXPECT_TRUE(left.weeks.isEmpty() && left.notes.isEmpty() && left.handouts.isEmpty());
+    EXPECT_EQ(left.phases.size(), 3);
+    ASSERT_TRUE(m_workbook->undo());
+    EXPECT_EQ(logicalDump(workbookPath()), before);
+    expectAllStored();
+}
+
+TEST_F(RecordRoundTripTest, AFamilyGoesWithAllItsRecordsAndComesBackWhole) {
+    const QByteArray before = logicalDump(workbookPath());
+    doIt(*m_workbook,
+         [&](Action& action) { return m_workbook->families().removeFamily(action, m_family.id); });
+    EXPECT_FALSE(m_workbook->records(m_family.id));
+    const QByteArray after = logicalDump(workbookPath());
+    for (const char* table : {"family", "member", "pot", "pot_cut", "pot_extra", "ladder_rung",
+                              "intake_entry", "week_placement", "handout", "lot"})
+        EXPECT_FALSE(after.contains(QByteArray("\n" + QByteArray(table) + ": "))) << table;
+    ASSERT_TRUE(m_workbook->undo());
+    EXPECT_EQ(logicalDump(workbookPath()), before);
+}
+
+TEST_F(RecordRoundTripTest, ABatchThatGoesLeavesTheLogWithoutTheLot) {
+    doIt(*m_workbook,
+         [&](Action& action) { return m_workbook->pots().removeBatch(action, m_batch.id); });
+    m_entry.lot = {};
+    expectOne(records().entries, m_entry);
+    EXPECT_TRUE(records().lots.isEmpty());
+}
+
+TEST_F(RecordRoundTripTest, AVesselThatGoesLeavesItsPotsWithoutOne) {
+    doIt(*m_workbook,
+         [&](Action& action) { return m_workbook->families().removeVessel(action, m_vessel.id); });
+    m_pot.vessel = {};
+    expectOne(records().pots, m_pot);
+}
+
+TEST_F(RecordRoundTripTest, APracticePotIsEveryFamilysAndNoOneElsesIs) {
+    const PotId shared = added<PotId>(*m_workbook, [&](Action& action) {
+        return m_workbook->pots().addPot(action, samplePot({}, {}));
+    });
+    const FamilyId other = added<FamilyId>(*m_workbook, [&](Action& action) {
+        people::Family family = sampleFamily();
+        family.name = QStringLiteral("Other");
+        return m_workbook->families().addFamily(action, family);
+    });
+    EXPECT_EQ(records().pots.size(), 2);
+    const QList<kitchen::Pot> theirs = m_workbook->pots().pots(other);
+    ASSERT_EQ(theirs.size(), 1);
+    EXPECT_EQ(theirs.first().id, shared);
+    EXPECT_EQ(theirs.first().cuts, samplePot({}, {}).cuts);
+    EXPECT_EQ(m_workbook->pots().pots({}).size(), 1);
+}
+
+TEST_F(RecordRoundTripTest, ASecondPlanOfTheWeekTakesThePlaceOfTheFirst) {
+    week::WeekPlan plan = samplePlan(m_family.id, m_pot.id);
+    plan.placements = {{QDate(2024, 3, 24), m_pot.id, QTime(9, 0)}};
+    plan.note.clear();
+    const WeekPlanId id = added<WeekPlanId>(
+        *m_workbook, [&](Action& action) { return m_workbook->weeks().setPlan(action, plan); });
+    EXPECT_EQ(id, m_plan.id);
+    plan.id = id;
+    expectOne(records().weeks, plan);
+}
+
+TEST_F(RecordRoundTripTest, ListsComeInTheirPromisedOrder) {
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        people::Member elder = sampleMember(m_family.id, {});
+        elder.name = QStringLiteral("Bo");
+        elder.birth = QDate(1980, 1, 1);
+        EXPECT_TRUE(m_workbook->families().addMember(action, elder));
+        casebook::VisitNote later = sampleNote(m_family.id);
+        later.day = QDate(2024, 3, 15);
+        EXPECT_TRUE(m_workbook->notes().addNote(action, later));
+        people::Family family = sampleFamily();
+        family.name = QStringLiteral("abel");
+        EXPECT_TRUE(m_workbook->families().addFamily(action, family));
+        family.name = QStringLiteral("Zorn");
+        EXPECT_TRUE(m_workbook->families().addFamily(action, family));
+        return {};
+    });
+    EXPECT_EQ(records().members.first().name, QStringLiteral("Bo"));
+    EXPECT_EQ(records().notes.first().day, QDate(2024, 3, 15));
+    EXPECT_EQ(m_workbook->families().families().first().name, QStringLiteral("abel"));
+}
+
+TEST_F(RecordRoundTripTest, AnEntryWithoutItsMomentGetsTheClocks) {
+    intake::IntakeEntry entry = sampleEntry(m_member.id, {}, {});
+    entry.enteredUtc = {};
+    entry.day = QDate(2024, 3, 15);
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->log().addEntry(action, entry));
+        return {};
+    });
+    EXPECT_EQ(records().entries.last().enteredUtc, testNow);
+}
+
+} // namespace
+} // namespace ladlework::store
