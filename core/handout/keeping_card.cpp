@@ -1,5 +1,5 @@
 #include "handout/cards.h"
-#include "handout/keeping_figures.h"
+#include "kitchen/keeping_figures.h"
 
 #include <QCoreApplication>
 
@@ -39,7 +39,7 @@ public:
 
 private:
     const PageContext& m_context;
-    const KeepingFigures& m_figures = KeepingFigures::shipped();
+    const kitchen::KeepingFigures& m_figures = kitchen::KeepingFigures::shipped();
 };
 
 void addCooling(Card& card, const Printed& printed) {
@@ -159,7 +159,7 @@ Card keepingCard(const PageContext& context) {
     addLimits(card);
     card.blocks.append(
         Paragraph{Words::tr("Sources: %1.")
-                      .arg(KeepingFigures::shipped().sources().join(QStringLiteral("; "))),
+                      .arg(kitchen::KeepingFigures::shipped().sources().join(QStringLiteral("; "))),
                   true});
     return card;
 }

@@ -77,7 +77,6 @@ Card weekCard(const PageContext& context) {
     Card card;
     card.kind = Card::Kind::Week;
     card.title = Words::tr("The week at a glance");
-    card.startsPage = true;
     if (context.pots().isEmpty())
         card.blocks.append(Paragraph{Words::tr("No pots are planned for this week.")});
     const Table table = grid(context);

@@ -2,7 +2,7 @@
 
 #include "core/casebook/hand_made_family.h"
 #include "core/handout/handout_reader.h"
-#include "handout/keeping_figures.h"
+#include "kitchen/keeping_figures.h"
 
 #include <gtest/gtest.h>
 
@@ -84,7 +84,7 @@ TEST_F(KeepingCardTest, namesItsSources) {
 }
 
 TEST_F(KeepingCardTest, aFigureThatIsNotThereIsABrokenInvariant) {
-    const handout::KeepingFigures& figures = handout::KeepingFigures::shipped();
+    const kitchen::KeepingFigures& figures = kitchen::KeepingFigures::shipped();
     EXPECT_THROW((void)figures.count(QStringLiteral("no-such-row")), std::runtime_error);
     EXPECT_THROW((void)figures.count(QStringLiteral("cool-from")), std::runtime_error);
 }

@@ -106,7 +106,7 @@ protected:
     week::WeekPlan m_plan;
     casebook::VisitNote m_note;
     casebook::HandoutRecord m_handout;
-    QByteArray m_pdf = QByteArray("%PDF-1.4\0\xff\x80 binary", 20);
+    QByteArray m_pdf = QByteArrayLiteral("%PDF-1.4\0\xff\x80 binary"); // with a zero byte inside
     QByteArray m_document = QByteArrayLiteral("{\"title\":\"Wöche\"}");
 };
 

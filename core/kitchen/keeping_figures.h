@@ -7,7 +7,7 @@
 #include <QString>
 #include <QStringList>
 
-namespace ladlework::handout {
+namespace ladlework::kitchen {
 
 /// The figures of resources/reference/keeping.csv. An unknown id or a unit that does not fit the
 /// question is a broken invariant (throws).
@@ -34,4 +34,4 @@ private:
     QStringList m_sources;
 };
 
-} // namespace ladlework::handout
+} // namespace ladlework::kitchen

@@ -1,11 +1,11 @@
-#include "handout/keeping_figures.h"
+#include "kitchen/keeping_figures.h"
 
 #include "foundation/reference_table.h"
 
 #include <cmath>
 #include <stdexcept>
 
-namespace ladlework::handout {
+namespace ladlework::kitchen {
 
 const KeepingFigures& KeepingFigures::shipped() {
     static const KeepingFigures figures = [] {
@@ -46,4 +46,4 @@ int KeepingFigures::count(const QString& id) const {
         row(id, {QStringLiteral("h"), QStringLiteral("day"), QStringLiteral("month")}).value));
 }
 
-} // namespace ladlework::handout
+} // namespace ladlework::kitchen

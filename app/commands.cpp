@@ -1,0 +1,84 @@
+#include "app/command.h"
+
+#include <QCoreApplication>
+
+namespace ladlework::app {
+
+namespace {
+
+QString say(const char* sentence) {
+    return QCoreApplication::translate("CommandLine", sentence);
+}
+
+Command sample() {
+    return {QStringLiteral("sample"),
+            QStringLiteral("sample FILE [--families N --years Y --seed S]"),
+            say("Writes the sample workbook, or a large invented one.\n\n"
+                "The sample is an invented practice whose log ends yesterday. With --families it\n"
+                "is a made-up practice of N families with Y years of daily log each; the same\n"
+                "numbers and the same day give the same records. FILE must not exist yet."),
+            runSample,
+            1,
+            {QStringLiteral("families"), QStringLiteral("years"), QStringLiteral("seed")}};
+}
+
+Command reckon() {
+    return {
+        QStringLiteral("reckon"),
+        QStringLiteral("reckon pot|ladder FILE.json"),
+        say("Does one computation; JSON on standard output.\n\n"
+            "FILE.json is one object with SI units in the names of its keys. An unknown key, a\n"
+            "missing key, a wrong type or a number out of range is refused with its place."),
+        runReckon,
+        2,
+        {}};
+}
+
+Command handoutCommand() {
+    return {
+        QStringLiteral("handout"),
+        QStringLiteral("handout WORKBOOK --family NAME --week YYYY-MM-DD --out FILE.pdf "
+                       "[--paper letter|a4] [--large-print] [--names full|first|none]"),
+        say("Prints one family's week to a PDF.\n\n"
+            "A week begins on a Monday: for another day the Monday before it is taken, and the\n"
+            "output says so. Without --paper the family's own; without --names first names."),
+        runHandout,
+        1,
+        {QStringLiteral("family"), QStringLiteral("week"), QStringLiteral("out"),
+         QStringLiteral("paper"), QStringLiteral("large-print!"), QStringLiteral("names")}};
+}
+
+Command import() {
+    return {
+        QStringLiteral("import"),
+        QStringLiteral("import WORKBOOK --family NAME --log FILE.csv [--dry-run]"),
+        say("Takes a log into a workbook: all lines or none.\n\n"
+            "The first line of FILE.csv names the columns: day and member, amount or reaction,\n"
+            "and where wanted pot, lot, strength, red_flag, start, length, note. Days are\n"
+            "YYYY-MM-DD; amounts as a kitchen says them (\"1 1/2 cups\", \"350 ml\"), \"0\" or\n"
+            "\"missed\" when nothing was drunk. Lines that the workbook holds already are passed\n"
+            "over. With --dry-run nothing is changed; the output lists what would be taken and\n"
+            "every line that would be refused."),
+        runImport,
+        1,
+        {QStringLiteral("family"), QStringLiteral("log"), QStringLiteral("dry-run!")}};
+}
+
+Command verify() {
+    return {QStringLiteral("verify"),
+            QStringLiteral("verify WORKBOOK"),
+            say("Checks a workbook: integrity, references, records, derived values.\n\n"
+                "The output lists what is wrong; the exit status is 2 when there is anything."),
+            runVerify,
+            1,
+            {}};
+}
+
+} // namespace
+
+const QList<Command>& commands() {
+    static const QList<Command> all{sample(), reckon(), handoutCommand(), import(), verify()};
+    return all;
+}
+
+} // namespace ladlework::app

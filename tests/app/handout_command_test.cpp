@@ -1,0 +1,60 @@
+#include "app/program.h"
+
+#include <QDate>
+#include <QJsonArray>
+
+namespace ladlework::app {
+namespace {
+
+class HandoutCommandTest : public ProgramTest {
+protected:
+    void SetUp() override {
+        ASSERT_EQ(run({QStringLiteral("sample"), QStringLiteral("w")}).status, 0);
+    }
+    Ran handout(const char* family, const QString& week, const QStringList& more = {}) {
+        return run(QStringList{QStringLiteral("handout"), QStringLiteral("w"),
+                               QStringLiteral("--family"), QString::fromLatin1(family),
+                               QStringLiteral("--week"), week, QStringLiteral("--out"),
+                               QStringLiteral("h.pdf")} +
+                   more);
+    }
+    static QString iso(QDate day) { return day.toString(Qt::ISODate); }
+    const QDate monday = QDate::currentDate().addDays(1 - QDate::currentDate().dayOfWeek());
+};
+
+TEST_F(HandoutCommandTest, PrintsAWeek) {
+    const Ran ran = handout(
+        "tomasek", iso(monday),
+        {QStringLiteral("--large-print"), QStringLiteral("--names"), QStringLiteral("none")});
+    ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
+    EXPECT_TRUE(bytesOf(QStringLiteral("h.pdf")).startsWith("%PDF-"));
+    EXPECT_GT(ran.json().value(QStringLiteral("cards")).toArray().size(), 3);
+    EXPECT_FALSE(ran.json().contains(QStringLiteral("remark")));
+    EXPECT_FALSE(ran.output.contains("Filip")) << "no names were asked for";
+}
+
+TEST_F(HandoutCommandTest, TakesTheMondayBeforeAndSaysSo) {
+    const Ran ran = handout("Oakes", iso(monday.addDays(3)));
+    ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
+    EXPECT_EQ(ran.json().value(QStringLiteral("week")).toString(), iso(monday));
+    EXPECT_TRUE(ran.json().value(QStringLiteral("remark")).toString().contains(iso(monday)));
+}
+
+TEST_F(HandoutCommandTest, RefusesAndWritesNothing) {
+    const QString week = iso(monday);
+    EXPECT_TRUE(handout("Nobody", week).refused({QStringLiteral("w: "), QStringLiteral("Nobody")}));
+    EXPECT_TRUE(handout("Oakes", QStringLiteral("soon")).refused({QStringLiteral("--week")}));
+    EXPECT_TRUE(handout("Oakes", QStringLiteral("2026-02-30")).refused({QStringLiteral("--week")}));
+    EXPECT_TRUE(handout("Oakes", week, {QStringLiteral("--paper"), QStringLiteral("a5")})
+                    .refused({QStringLiteral("--paper")}));
+    EXPECT_TRUE(handout("Oakes", week, {QStringLiteral("--names"), QStringLiteral("nick")})
+                    .refused({QStringLiteral("--names")}));
+    EXPECT_TRUE(run({QStringLiteral("handout"), QStringLiteral("w"), QStringLiteral("--family"),
+                     QStringLiteral("Oakes"), QStringLiteral("--week"), week,
+                     QStringLiteral("--out"), QStringLiteral("nowhere/h.pdf")})
+                    .refused({QStringLiteral("nowhere/h.pdf")}));
+    EXPECT_FALSE(exists(QStringLiteral("h.pdf")));
+}
+
+} // namespace
+} // namespace ladlework::app

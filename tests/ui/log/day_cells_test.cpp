@@ -1,0 +1,109 @@
+#include "ui/log/day_cells.h"
+
+#include <gtest/gtest.h>
+
+namespace ladlework::ui {
+
+using quantity::MeasureSystem;
+using quantity::Volume;
+
+namespace {
+
+struct DrinkCase {
+    const char* text;
+    MeasureSystem measures;
+    bool another;
+    bool asAsked;
+    double millilitres;
+};
+
+// NIST SP 811: a US cup is 236.588 mL, a tablespoon 14.787 mL.
+const DrinkCase drinks[] = {
+    {"3/4", MeasureSystem::UsCustomary, false, false, 177.441},
+    {"1 1/2", MeasureSystem::UsCustomary, false, false, 354.882},
+    {"250 ml", MeasureSystem::UsCustomary, false, false, 250},
+    {"250", MeasureSystem::Metric, false, false, 250},
+    {"2 tbsp", MeasureSystem::UsCustomary, false, false, 29.574},
+    {"+ 1/2 cup", MeasureSystem::UsCustomary, true, false, 118.294},
+    {"+1/2", MeasureSystem::UsCustomary, true, false, 118.294},
+    {"same", MeasureSystem::UsCustomary, false, true, 0},
+    {" Same ", MeasureSystem::UsCustomary, false, true, 0},
+    {"=", MeasureSystem::UsCustomary, false, true, 0},
+    {"missed", MeasureSystem::UsCustomary, false, false, 0},
+    {"0", MeasureSystem::UsCustomary, false, false, 0},
+};
+
+const QList<SymptomWord> symptoms{{QStringLiteral("fainting"), true},
+                                  {QStringLiteral("bloating"), false},
+                                  {QStringLiteral("belly ache"), false},
+                                  {QStringLiteral("headache"), false}};
+
+struct ReactionCase {
+    const char* text;
+    bool another;
+    bool none;
+    const char* symptom;
+    int strength;
+    bool redFlag;
+};
+
+const ReactionCase reactions[] = {
+    {"bloating 3", false, false, "bloating", 3, false},
+    {"Bloating: 3", false, false, "bloating", 3, false},
+    {"bloat 10", false, false, "bloating", 10, false},
+    {"+ headache 2", true, false, "headache", 2, false},
+    {"fainting", false, false, "fainting", 10, true},
+    {"fainting 4", false, false, "fainting", 4, true},
+    {"b 3", false, false, "b", 3, false}, // two begin so: kept as it was typed
+    {"odd taste 0", false, false, "odd taste", 0, false},
+    {"fine", false, true, "", 0, false},
+    {"none", false, true, "", 0, false},
+    {"", false, true, "", 0, false},
+};
+
+} // namespace
+
+TEST(DayCellsTest, DrinksAreRead) {
+    for (const DrinkCase& expected : drinks) {
+        SCOPED_TRACE(expected.text);
+        const auto cell = readDrink(QString::fromUtf8(expected.text), expected.measures);
+        ASSERT_TRUE(cell);
+        EXPECT_EQ(cell->another, expected.another);
+        EXPECT_EQ(cell->asAsked, expected.asAsked);
+        EXPECT_NEAR(cell->volume.toMillilitres(), expected.millilitres, 0.001);
+    }
+}
+
+TEST(DayCellsTest, DrinksThatCannotBeRead) {
+    for (const char* text : {"a lot", "-1 cup", "+", "3/0", "1 cup and", "cup"}) {
+        SCOPED_TRACE(text);
+        const auto cell = readDrink(QString::fromUtf8(text), MeasureSystem::UsCustomary);
+        ASSERT_FALSE(cell);
+        EXPECT_EQ(cell.error().kind, Problem::Kind::BadInput);
+        EXPECT_FALSE(cell.error().sentence.isEmpty());
+    }
+}
+
+TEST(DayCellsTest, ReactionsAreRead) {
+    for (const ReactionCase& expected : reactions) {
+        SCOPED_TRACE(expected.text);
+        const auto cell = readReaction(QString::fromUtf8(expected.text), symptoms);
+        ASSERT_TRUE(cell);
+        EXPECT_EQ(cell->another, expected.another);
+        EXPECT_EQ(cell->none, expected.none);
+        EXPECT_EQ(cell->symptom, QString::fromUtf8(expected.symptom));
+        EXPECT_EQ(cell->strength, expected.strength);
+        EXPECT_EQ(cell->redFlag, expected.redFlag);
+    }
+}
+
+TEST(DayCellsTest, ReactionsThatCannotBeRead) {
+    for (const char* text : {"bloating", "7", "bloating 11", "headache 99999999999"}) {
+        SCOPED_TRACE(text);
+        const auto cell = readReaction(QString::fromUtf8(text), symptoms);
+        ASSERT_FALSE(cell);
+        EXPECT_EQ(cell.error().kind, Problem::Kind::BadInput);
+    }
+}
+
+} // namespace ladlework::ui

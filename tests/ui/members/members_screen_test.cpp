@@ -1,0 +1,247 @@
+#include "ui/members/members_screen.h"
+
+#include "ui/members/subject_picker.h"
+#include "ui/shared/by_name.h"
+#include "ui/shared/day_edit.h"
+#include "ui/shared/note_edit.h"
+#include "ui/shared/text_field.h"
+#include "ui/week/family_workbook.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QListView>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace ladlework::ui {
+
+namespace {
+
+class MembersScreenTest : public ::testing::Test {
+protected:
+    MembersScreenTest() : m_screen(m_family.context(), nullptr) {
+        m_family.attach(m_screen);
+        m_screen.resize(1136, 640);
+        m_screen.show();
+        QCoreApplication::processEvents();
+    }
+    [[nodiscard]] QString lastSentence() {
+        const auto entry = m_family.workbook().history().nextUndo();
+        return entry ? entry->sentence : QString();
+    }
+    [[nodiscard]] const casebook::Standing* standing(const QString& name) {
+        m_book = m_family.casebook();
+        for (const casebook::Standing& one : m_book->standings())
+            if (one.member.name == name)
+                return &one;
+        return nullptr;
+    }
+    void trigger(const QString& text) {
+        for (QAction* action : m_screen.actions())
+            if (action->text() == text)
+                action->trigger();
+    }
+    void choose(int row) {
+        auto* list = byName<QListView>(m_screen, QStringLiteral("Members of the family"));
+        list->setCurrentIndex(list->model()->index(row, 0));
+    }
+    void addByKeys(const QString& name, const QString& birth) {
+        trigger(QStringLiteral("Add a member"));
+        auto* field = byName<TextField>(m_screen, QStringLiteral("Name of the new member"));
+        EXPECT_TRUE(field->hasFocus());
+        QTest::keyClicks(field, name);
+        QTest::keyClick(field, Qt::Key_Return);
+        auto* born = byName<DayEdit>(m_screen, QStringLiteral("Birth date of the new member"));
+        EXPECT_TRUE(born->hasFocus()) << "Enter goes on to the birth date";
+        QTest::keyClicks(born, birth);
+        QTest::keyClick(born, Qt::Key_Return);
+    }
+    template <class Edit>
+    void type(const QString& name, const QString& text) {
+        auto* edit = byName<Edit>(m_screen, name);
+        edit->setFocus();
+        edit->selectAll();
+        QTest::keyClicks(edit, text);
+    }
+
+    FamilyWorkbook m_family;
+    MembersScreen m_screen;
+    std::shared_ptr<const casebook::Casebook> m_book;
+};
+
+} // namespace
+
+TEST_F(MembersScreenTest, MemberIsAddedByKeys) {
+    addByKeys(QStringLiteral("Dot Hale"), QStringLiteral("2020-03-04"));
+    const casebook::Standing* dot = standing(QStringLiteral("Dot Hale"));
+    ASSERT_NE(dot, nullptr);
+    EXPECT_EQ(dot->member.birth, QDate(2020, 3, 4));
+    EXPECT_EQ(lastSentence(), QStringLiteral("Added Dot Hale"));
+    EXPECT_TRUE(byName<QLineEdit>(m_screen, QStringLiteral("Low end of the daily target"))->hasFocus())
+        << "the target comes next";
+    ASSERT_TRUE(m_family.workbook().undo());
+    EXPECT_EQ(standing(QStringLiteral("Dot Hale")), nullptr);
+}
+
+TEST_F(MembersScreenTest, InfantIsAddedWithoutATarget) {
+    addByKeys(QStringLiteral("Eli Hale"), QStringLiteral("2026-09-01"));
+    ASSERT_NE(standing(QStringLiteral("Eli Hale")), nullptr);
+    EXPECT_FALSE(byName<QLineEdit>(m_screen, QStringLiteral("Low end of the daily target"))
+                     ->isVisible());
+    ASSERT_FALSE(m_screen.findings().isEmpty());
+    EXPECT_EQ(m_screen.findings().first().severity, Finding::Severity::Stop);
+}
+
+TEST_F(MembersScreenTest, BirthInTheFutureIsRefusedInWords) {
+    addByKeys(QStringLiteral("Dot Hale"), QStringLiteral("2026-11-05"));
+    EXPECT_EQ(standing(QStringLiteral("Dot Hale")), nullptr);
+    auto* born = byName<DayEdit>(m_screen, QStringLiteral("Birth date of the new member"));
+    EXPECT_FALSE(born->isGood());
+    EXPECT_TRUE(born->problemSentence().contains(QStringLiteral("Wed, Nov 4, 2026")))
+        << born->problemSentence().toStdString();
+    // Without a birth date the record is refused as well, with a sentence at the desk.
+    QTest::keyClick(born, Qt::Key_Escape);
+    QTest::keyClick(born, Qt::Key_Return);
+    EXPECT_EQ(m_family.desk().told.size(), 1);
+    EXPECT_EQ(standing(QStringLiteral("Dot Hale")), nullptr);
+}
+
+TEST_F(MembersScreenTest, EscapeLeavesTheAddPanel) {
+    trigger(QStringLiteral("Add a member"));
+    auto* field = byName<TextField>(m_screen, QStringLiteral("Name of the new member"));
+    QTest::keyClick(field, Qt::Key_Escape);
+    EXPECT_FALSE(field->isVisible());
+}
+
+TEST_F(MembersScreenTest, RenamingKeepsFocusAndUndoes) {
+    auto* name = m_screen.findChildren<TextField*>().first();
+    for (TextField* field : m_screen.findChildren<TextField*>())
+        if (field->text() == QStringLiteral("Ana Hale"))
+            name = field;
+    ASSERT_EQ(name->text(), QStringLiteral("Ana Hale"));
+    name->setFocus();
+    name->selectAll();
+    QTest::keyClicks(name, QStringLiteral("Anna Hale"));
+    QTest::keyClick(name, Qt::Key_Return);
+    EXPECT_NE(standing(QStringLiteral("Anna Hale")), nullptr);
+    EXPECT_TRUE(name->hasFocus());
+    EXPECT_EQ(lastSentence(), QStringLiteral("Renamed Ana Hale to Anna Hale"));
+    ASSERT_TRUE(m_family.workbook().undo());
+    EXPECT_EQ(name->text(), QStringLiteral("Ana Hale"));
+}
+
+TEST_F(MembersScreenTest, BlankNameIsRefusedAndPutBack) {
+    for (TextField* field : m_screen.findChildren<TextField*>())
+        if (field->text() == QStringLiteral("Ana Hale")) {
+            field->setFocus();
+            field->clear();
+            field->setModified(true);
+            QTest::keyClick(field, Qt::Key_Return);
+            EXPECT_EQ(m_family.desk().told.size(), 1);
+            EXPECT_EQ(field->text(), QStringLiteral("Ana Hale"));
+            return;
+        }
+    FAIL() << "no name field";
+}
+
+TEST_F(MembersScreenTest, OwnAgeBandNeedsAReason) {
+    QComboBox* band = nullptr;
+    for (QComboBox* box : m_screen.findChildren<QComboBox*>())
+        if (box->itemText(0) == QStringLiteral("by birth date"))
+            band = box;
+    ASSERT_NE(band, nullptr);
+    band->setCurrentIndex(band->findText(QStringLiteral("child")));
+    Q_EMIT band->activated(band->currentIndex());
+    EXPECT_FALSE(standing(QStringLiteral("Ana Hale"))->member.bandOverride);
+    TextField* reason = nullptr;
+    for (TextField* field : m_screen.findChildren<TextField*>())
+        if (field->placeholderText() == QStringLiteral("needed for another band"))
+            reason = field;
+    ASSERT_NE(reason, nullptr);
+    EXPECT_TRUE(reason->hasFocus());
+    QTest::keyClicks(reason, QStringLiteral("very small for her age"));
+    QTest::keyClick(reason, Qt::Key_Return);
+    ASSERT_TRUE(standing(QStringLiteral("Ana Hale"))->member.bandOverride);
+    EXPECT_EQ(standing(QStringLiteral("Ana Hale"))->band, AgeBand::Child);
+    // Taking the reason away alone is refused.
+    reason->selectAll();
+    QTest::keyClick(reason, Qt::Key_Delete);
+    QTest::keyClick(reason, Qt::Key_Return);
+    EXPECT_EQ(m_family.desk().told.size(), 1);
+    EXPECT_EQ(reason->text(), QStringLiteral("very small for her age"));
+}
+
+TEST_F(MembersScreenTest, ToleranceNoteIsAddedAndTakenOut) {
+    trigger(QStringLiteral("Write a tolerance note"));
+    auto* subject = m_screen.findChild<SubjectPicker*>();
+    EXPECT_TRUE(subject->hasFocus() || subject->lineEdit()->hasFocus());
+    subject->setEditText(QStringLiteral("celery"));
+    auto* reason = byName<TextField>(m_screen, QStringLiteral("Why"));
+    QTest::keyClicks(reason, QStringLiteral("an itch in October"));
+    QTest::keyClick(reason, Qt::Key_Return);
+    ASSERT_EQ(standing(QStringLiteral("Ana Hale"))->tolerances.size(), 1);
+    EXPECT_EQ(lastSentence(), QStringLiteral("Noted celery for Ana Hale: avoid"));
+    EXPECT_TRUE(reason->text().isEmpty());
+
+    auto* table = byName<QTableView>(m_screen, QStringLiteral("Tolerance notes"));
+    EXPECT_TRUE(table->isVisible());
+    table->setFocus();
+    table->selectRow(0);
+    QTest::keyClick(table, Qt::Key_Delete);
+    EXPECT_TRUE(standing(QStringLiteral("Ana Hale"))->tolerances.isEmpty());
+    ASSERT_TRUE(m_family.workbook().undo());
+    EXPECT_EQ(standing(QStringLiteral("Ana Hale"))->tolerances.size(), 1);
+}
+
+TEST_F(MembersScreenTest, NoteOnNothingIsRefused) {
+    QTest::keyClick(byName<TextField>(m_screen, QStringLiteral("Why")), Qt::Key_Return);
+    ASSERT_EQ(m_family.desk().told.size(), 1);
+    EXPECT_TRUE(standing(QStringLiteral("Ana Hale"))->tolerances.isEmpty());
+}
+
+TEST_F(MembersScreenTest, DraftOfANoteDoesNotGoToAnotherMember) {
+    m_screen.findChild<SubjectPicker*>()->setEditText(QStringLiteral("celery"));
+    auto* reason = byName<TextField>(m_screen, QStringLiteral("Why"));
+    QTest::keyClicks(reason, QStringLiteral("an itch"));
+    choose(1);
+    EXPECT_TRUE(reason->text().isEmpty());
+    EXPECT_FALSE(m_screen.findChild<SubjectPicker*>()->subject());
+}
+
+TEST_F(MembersScreenTest, CautionIsAddedAndShowsInTheFindings) {
+    auto* kind = byName<QComboBox>(m_screen, QStringLiteral("Kind of caution"));
+    kind->setCurrentIndex(0);
+    auto* detail = byName<TextField>(m_screen, QStringLiteral("Details of the caution"));
+    QTest::keyClicks(detail, QStringLiteral("second trimester"));
+    QTest::keyClick(detail, Qt::Key_Return);
+    ASSERT_EQ(standing(QStringLiteral("Ana Hale"))->cautions.size(), 1);
+    ASSERT_FALSE(m_screen.findings().isEmpty());
+    EXPECT_EQ(m_screen.findings().last().field, QStringLiteral("cautions"));
+    m_screen.showField(QStringLiteral("cautions"));
+    auto* list = byName<QListWidget>(m_screen, QStringLiteral("Cautions"));
+    EXPECT_TRUE(list->hasFocus());
+    QTest::keyClick(list, Qt::Key_Delete);
+    EXPECT_TRUE(standing(QStringLiteral("Ana Hale"))->cautions.isEmpty());
+}
+
+TEST_F(MembersScreenTest, RemovedMemberComesBackWithUndo) {
+    choose(1);
+    trigger(QStringLiteral("Remove the chosen member"));
+    EXPECT_EQ(standing(QStringLiteral("Bo Hale")), nullptr);
+    ASSERT_TRUE(m_family.workbook().undo());
+    ASSERT_NE(standing(QStringLiteral("Bo Hale")), nullptr);
+    EXPECT_TRUE(standing(QStringLiteral("Bo Hale"))->ladder);
+}
+
+TEST_F(MembersScreenTest, StopLeadsToTheDecision) {
+    QSignalSpy wanted(&m_screen, &FamilyScreen::screenWanted);
+    m_screen.showField(QStringLiteral("decision"));
+    ASSERT_EQ(wanted.size(), 1);
+    EXPECT_EQ(wanted.first().first().toString(), QStringLiteral("progress"));
+}
+
+} // namespace ladlework::ui

@@ -1,0 +1,151 @@
+#include "ui/today/today_screen.h"
+
+#include "ui/shared/workbook_fixture.h"
+#include "ui/today/member_line.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+
+namespace ladlework::ui {
+
+class TodayScreenTest : public WorkbookFixture {
+protected:
+    void SetUp() override {
+        WorkbookFixture::SetUp();
+        m_family = addFamily(QStringLiteral("Hale"));
+        m_screen = std::make_unique<TodayScreen>(*m_context, nullptr);
+        m_screen->resize(1100, 600);
+        m_screen->show();
+    }
+
+    void refresh() {
+        auto records = m_workbook->records(m_family);
+        ASSERT_TRUE(records);
+        m_screen->setCasebook(
+            std::make_shared<casebook::Casebook>(*std::move(records), *m_catalogue, m_today));
+        QApplication::processEvents(); // new lines are shown by the event loop
+    }
+    [[nodiscard]] QStringList visibleTexts() const {
+        QStringList texts;
+        for (const QLabel* label : m_screen->findChildren<QLabel*>()) {
+            if (label->isVisible())
+                texts << label->text();
+        }
+        return texts;
+    }
+    [[nodiscard]] bool shows(const QString& text) const { return visibleTexts().contains(text); }
+    QPushButton* button(const QString& text) const {
+        for (auto* one : m_screen->findChildren<QPushButton*>()) {
+            if (one->text() == text && one->isVisible())
+                return one;
+        }
+        return nullptr;
+    }
+
+    FamilyId m_family;
+    std::unique_ptr<TodayScreen> m_screen;
+};
+
+TEST_F(TodayScreenTest, aFamilyWithoutMembersSaysWhatIsNext) {
+    refresh();
+    const QSignalSpy wanted(m_screen.get(), &FamilyScreen::screenWanted);
+    QPushButton* next = button(QStringLiteral("Add the first member"));
+    ASSERT_NE(next, nullptr);
+    EXPECT_EQ(m_screen->firstField(), next);
+    next->click();
+    EXPECT_EQ(wanted.first().first().toString(), QStringLiteral("members"));
+}
+
+TEST_F(TodayScreenTest, saysWhatIsAskedDrunkAndWhy) {
+    const MemberId ana = addMember(m_family, QStringLiteral("Ana"));
+    addMember(m_family, QStringLiteral("Tom"));
+    addLadder(ana);
+    // Three good days make the next rung: two cups asked today.
+    for (int back = 1; back <= 3; ++back)
+        drink(ana, m_today.addDays(-back), quantity::Volume::fromCups(1));
+    drink(ana, m_today, quantity::Volume::fromCups(0.5));
+    drink(ana, m_today, quantity::Volume::fromCups(0.25));
+    refresh();
+    EXPECT_TRUE(shows(QStringLiteral("Ana")));
+    EXPECT_TRUE(shows(QStringLiteral("2 cups"))) << visibleTexts().join(u'|').toStdString();
+    EXPECT_TRUE(shows(QStringLiteral("¾ cup drunk so far")));
+    EXPECT_TRUE(shows(QStringLiteral("Climbing")));
+    EXPECT_TRUE(shows(QStringLiteral("No ladder yet"))) << "Tom";
+    EXPECT_TRUE(shows(QStringLiteral("1 of 1 entered")));
+    EXPECT_TRUE(shows(QStringLiteral("Wednesday 4 November")));
+    const QStringList texts = visibleTexts();
+    EXPECT_TRUE(std::ranges::any_of(texts, [](const QString& text) {
+        return text.startsWith(QStringLiteral("Yesterday: A good day"));
+    }));
+    EXPECT_TRUE(std::ranges::any_of(texts, [](const QString& text) {
+        return text.startsWith(QStringLiteral("Rung 2 of 3."));
+    }));
+}
+
+TEST_F(TodayScreenTest, attentionIsItsFindingsAndTheyLeadOn) {
+    addLadder(addMember(m_family, QStringLiteral("Ana")));
+    refresh();
+    ASSERT_TRUE(hasCode(m_screen->findings(), u"no-entry"));
+    const QSignalSpy wanted(m_screen.get(), &FamilyScreen::screenWanted);
+    m_screen->showField(m_screen->findings().first().field);
+    ASSERT_EQ(wanted.count(), 1);
+    EXPECT_EQ(wanted.first().first().toString(), QStringLiteral("log"));
+}
+
+TEST_F(TodayScreenTest, aContainerLeavesTheStockByOneUndoableAction) {
+    addMember(m_family, QStringLiteral("Ana"));
+    kitchen::Pot legs;
+    legs.family = m_family;
+    legs.name = QStringLiteral("Chicken legs");
+    legs.water = quantity::Volume::fromQuarts(3);
+    legs.simmer = quantity::Duration::fromHours(2);
+    legs.cuts << kitchen::CutInPot{m_catalogue->cuts().front().id, quantity::Mass::fromPounds(3),
+                                   true};
+    act([&](store::Action& action) -> Outcome {
+        const auto pot = m_workbook->pots().addPot(action, legs);
+        if (!pot)
+            return passOn(pot);
+        kitchen::Batch batch;
+        batch.family = m_family;
+        batch.pot = *pot;
+        batch.day = m_today.addDays(-1);
+        const auto made = m_workbook->pots().addBatch(action, batch);
+        if (!made)
+            return passOn(made);
+        kitchen::Lot lot;
+        lot.batch = *made;
+        lot.container = QStringLiteral("jar 1");
+        lot.volume = quantity::Volume::fromCups(2);
+        lot.stored = m_today.addDays(-1);
+        lot.useBy = m_today.addDays(2);
+        return m_workbook->pots().addLot(action, lot).map([](LotId) {});
+    });
+    refresh();
+    QPushButton* gone = button(QStringLiteral("Thrown or given away"));
+    ASSERT_NE(gone, nullptr);
+    EXPECT_FALSE(gone->isEnabled()) << "nothing is chosen yet";
+    auto* table = m_screen->findChild<QTableView*>();
+    ASSERT_EQ(table->model()->rowCount(), 1);
+    table->setCurrentIndex(table->model()->index(0, 0));
+    gone->click();
+    EXPECT_TRUE(m_desk.told.isEmpty()) << m_desk.told.join(u'|').toStdString();
+    refresh();
+    EXPECT_EQ(table->model()->rowCount(), 0);
+    ASSERT_TRUE(m_workbook->undo());
+    refresh();
+    EXPECT_EQ(table->model()->rowCount(), 1);
+}
+
+TEST_F(TodayScreenTest, linesFollowTheMembers) {
+    addMember(m_family, QStringLiteral("Ana"));
+    addMember(m_family, QStringLiteral("Tom"));
+    refresh();
+    EXPECT_EQ(m_screen->findChildren<MemberLine*>().size(), 2);
+    ASSERT_TRUE(m_workbook->undo());
+    refresh();
+    EXPECT_EQ(m_screen->findChildren<MemberLine*>().size(), 1);
+}
+
+} // namespace ladlework::ui

@@ -1,0 +1,70 @@
+#include "ui/week/plan_edits.h"
+
+#include <gtest/gtest.h>
+
+namespace ladlework::ui {
+
+namespace {
+
+const QDate monday(2026, 11, 2);
+constexpr PotId legs{1};
+constexpr PotId shank{2};
+
+class PlanEditsTest : public ::testing::Test {
+protected:
+    PlanEditsTest() {
+        m_plan.start = monday;
+        m_plan.placements = {week::Placement{monday, legs, QTime(9, 0)},
+                             week::Placement{monday, shank, QTime()},
+                             week::Placement{monday.addDays(3), legs, QTime(14, 0)}};
+    }
+    week::WeekPlan m_plan;
+};
+
+} // namespace
+
+TEST_F(PlanEditsTest, PutAddsAtTheEndWithTheStartOfTheSamePot) {
+    const week::WeekPlan plan = withPot(m_plan, legs, monday.addDays(5));
+    ASSERT_EQ(plan.placements.size(), 4);
+    EXPECT_EQ(plan.placements.last(), (week::Placement{monday.addDays(5), legs, QTime(14, 0)}));
+    EXPECT_FALSE(withPot(m_plan, shank, monday).placements.last().start.isValid());
+}
+
+TEST_F(PlanEditsTest, MoveRemoveAndStartTouchOnePlacement) {
+    const QDate sunday = monday.addDays(6);
+    EXPECT_EQ(withMove(m_plan, 1, sunday).placements.at(1),
+              (week::Placement{sunday, shank, QTime()}));
+    EXPECT_EQ(withStart(m_plan, 1, QTime(8, 0)).placements.at(1),
+              (week::Placement{monday, shank, QTime(8, 0)}));
+    const week::WeekPlan fewer = withoutPlacement(m_plan, 0);
+    ASSERT_EQ(fewer.placements.size(), 2);
+    EXPECT_EQ(fewer.placements.first(), m_plan.placements.at(1));
+}
+
+TEST_F(PlanEditsTest, PlacesThatAreNotThereChangeNothing) {
+    for (const qsizetype place : {qsizetype{-1}, qsizetype{3}, qsizetype{1000}}) {
+        EXPECT_EQ(withMove(m_plan, place, monday).placements, m_plan.placements);
+        EXPECT_EQ(withoutPlacement(m_plan, place).placements, m_plan.placements);
+        EXPECT_EQ(withStart(m_plan, place, QTime(1, 0)).placements, m_plan.placements);
+    }
+}
+
+TEST_F(PlanEditsTest, CopyKeepsTheWeekdays) {
+    week::WeekPlan next;
+    next.start = monday.addDays(7);
+    next.placements = {week::Placement{next.start, shank, QTime()}};
+    const week::WeekPlan copied = withCopyOf(next, m_plan);
+    ASSERT_EQ(copied.placements.size(), 3) << "in place of what stood there";
+    EXPECT_EQ(copied.start, next.start);
+    for (qsizetype i = 0; i < 3; ++i)
+        EXPECT_EQ(copied.placements.at(i).day, m_plan.placements.at(i).day.addDays(7));
+    EXPECT_TRUE(week::check(copied));
+}
+
+TEST_F(PlanEditsTest, DayIsInTheOrderOfTheClock) {
+    m_plan.placements << week::Placement{monday, legs, QTime(7, 0)};
+    EXPECT_EQ(placementsOn(m_plan, monday), (QList<qsizetype>{3, 0, 1}));
+    EXPECT_TRUE(placementsOn(m_plan, monday.addDays(1)).isEmpty());
+}
+
+} // namespace ladlework::ui

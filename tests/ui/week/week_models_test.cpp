@@ -1,0 +1,99 @@
+#include "ui/week/pots_model.h"
+#include "ui/week/servings_model.h"
+#include "ui/week/shopping_model.h"
+
+#include <QAbstractItemModelTester>
+#include <QMimeData>
+#include <gtest/gtest.h>
+
+namespace ladlework::ui {
+
+namespace {
+
+using quantity::Volume;
+
+/// Ana wants a cup a day; a quart is there on the first day and keeps for three.
+week::OutlookInput aWeek() {
+    week::OutlookInput input;
+    input.start = QDate(2026, 11, 2);
+    input.spill = 0;
+    input.fridgeRoom = Volume::fromQuarts(8);
+    input.freezerRoom = Volume::fromQuarts(8);
+    input.demands = {
+        week::Demand{MemberId{1}, QStringLiteral("Ana"), QList<Volume>(7, Volume::fromCups(1))},
+        week::Demand{MemberId{2}, QStringLiteral("Bo"), {}}};
+    week::Source source;
+    source.name = QStringLiteral("Chicken legs, Monday");
+    source.pot = PotId{1};
+    source.volume = Volume::fromCups(2.5);
+    source.readyDay = 0;
+    source.lastDay = 3;
+    source.may = {MemberId{1}};
+    input.sources = {source};
+    return input;
+}
+
+class WeekModelsTest : public ::testing::Test {};
+
+} // namespace
+
+TEST_F(WeekModelsTest, ServingsSayWhatIsWantedAndShort) {
+    ServingsModel model;
+    const QAbstractItemModelTester tester(&model,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    const week::OutlookInput input = aWeek();
+    model.setOutlook(input, week::outlook(input));
+    ASSERT_EQ(model.rowCount(), 2);
+    ASSERT_EQ(model.columnCount(), 7);
+    EXPECT_EQ(model.index(0, 0).data().toString(), QStringLiteral("1 cup"));
+    EXPECT_FALSE(model.isShort(model.index(0, 1)));
+    EXPECT_TRUE(model.isShort(model.index(0, 2))) << "half a cup is left";
+    EXPECT_EQ(model.index(0, 2).data().toString(), QStringLiteral("1 cup\nshort ½ cup"));
+    EXPECT_EQ(model.index(0, 6).data().toString(), QStringLiteral("1 cup\nshort 1 cup"));
+    EXPECT_EQ(model.index(1, 0).data().toString(), QStringLiteral("–"));
+    EXPECT_TRUE(model.index(0, 0)
+                    .data(Qt::ToolTipRole)
+                    .toString()
+                    .contains(QStringLiteral("Chicken legs, Monday")));
+    EXPECT_EQ(model.headerData(0, Qt::Vertical, Qt::DisplayRole).toString(), QStringLiteral("Ana"));
+    model.setOutlook(week::OutlookInput(), week::Outlook());
+    EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST_F(WeekModelsTest, ShoppingStandsUnderItsSections) {
+    ShoppingModel model;
+    const QAbstractItemModelTester tester(&model,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    week::ShoppingItem legs;
+    legs.name = QStringLiteral("chicken legs");
+    legs.mass = quantity::Mass::fromPounds(3);
+    week::ShoppingItem onion;
+    onion.section = week::ShoppingItem::Section::Vegetables;
+    onion.name = QStringLiteral("onion");
+    onion.mass = quantity::Mass::fromOunces(8);
+    onion.pieces = 2;
+    onion.pieceName = QStringLiteral("medium onions");
+    model.setItems({legs, onion}, quantity::MeasureSystem::UsCustomary);
+    ASSERT_EQ(model.rowCount(), 4);
+    EXPECT_TRUE(model.index(0).data(ShoppingModel::HeadingRole).toBool());
+    EXPECT_FALSE(model.flags(model.index(0)).testFlag(Qt::ItemIsSelectable));
+    EXPECT_EQ(model.index(1).data().toString(), QStringLiteral("chicken legs: 3 lb"));
+    EXPECT_TRUE(model.asText().contains(QStringLiteral("2 \u00d7 medium onions")));
+    model.setItems({}, quantity::MeasureSystem::UsCustomary);
+    EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST_F(WeekModelsTest, PotsCanBeDragged) {
+    PotsModel model;
+    const QAbstractItemModelTester tester(&model,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    model.setRows({PotsModel::Row{PotId{4}, QStringLiteral("Beef shank"),
+                                  QStringLiteral("makes 2 quarts in 5 h")}});
+    EXPECT_TRUE(model.flags(model.index(0)).testFlag(Qt::ItemIsDragEnabled));
+    const std::unique_ptr<QMimeData> data(model.mimeData({model.index(0)}));
+    EXPECT_TRUE(data->hasFormat(model.mimeTypes().first()));
+    EXPECT_EQ(model.potAt(0), PotId{4});
+    EXPECT_FALSE(model.potAt(7).isStored());
+}
+
+} // namespace ladlework::ui

@@ -1,0 +1,41 @@
+#pragma once
+
+#include "handout/family_handout.h"
+#include "ui/shared/section.h"
+
+class QCheckBox;
+class QComboBox;
+class QPlainTextEdit;
+class QTimer;
+
+namespace ladlework::ui {
+
+class WeekStepper;
+
+/// How the pages are made: week, names, paper, large print, own words. Each change speaks at once.
+class HandoutOptionsPanel final : public QWidget {
+    Q_OBJECT
+public:
+    explicit HandoutOptionsPanel(QWidget* parent = nullptr);
+
+    /// Shows options; `paper` is what the family has when none is chosen. Says nothing.
+    void setOptions(const handout::HandoutOptions& options, people::Paper paper);
+    [[nodiscard]] handout::HandoutOptions options() const;
+    void setToday(QDate today);
+    [[nodiscard]] WeekStepper* stepper() const { return m_stepper; }
+
+Q_SIGNALS:
+    void optionsChanged();
+
+private:
+    QWidget* makeForm();
+
+    WeekStepper* m_stepper;
+    QComboBox* m_names;
+    QComboBox* m_paper;
+    QCheckBox* m_largePrint;
+    QPlainTextEdit* m_ownWords;
+    QTimer* m_typing; ///< the pages follow when the typing rests
+};
+
+} // namespace ladlework::ui

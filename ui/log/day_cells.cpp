@@ -1,0 +1,94 @@
+#include "ui/log/day_cells.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace ladlework::ui {
+
+namespace {
+
+constexpr int strongest = 10;
+
+struct DayCells {
+    Q_DECLARE_TR_FUNCTIONS(DayCells)
+};
+
+/// Takes a leading "+" off.
+bool takePlus(QString& text) {
+    text = text.trimmed();
+    if (!text.startsWith(u'+'))
+        return false;
+    text = text.mid(1).trimmed();
+    return true;
+}
+
+const SymptomWord* match(const QString& typed, const QList<SymptomWord>& symptoms) {
+    for (const SymptomWord& symptom : symptoms)
+        if (symptom.name.compare(typed, Qt::CaseInsensitive) == 0)
+            return &symptom;
+    const SymptomWord* only = nullptr;
+    for (const SymptomWord& symptom : symptoms) {
+        if (!symptom.name.startsWith(typed, Qt::CaseInsensitive))
+            continue;
+        if (only)
+            return nullptr; // more than one begins so
+        only = &symptom;
+    }
+    return only;
+}
+
+} // namespace
+
+Result<DrinkCell> readDrink(const QString& text, quantity::MeasureSystem measures) {
+    DrinkCell cell;
+    QString rest = text;
+    cell.another = takePlus(rest);
+    const QString word = rest.toLower();
+    if (word == u"=" || word == u"same" || word == DayCells::tr("same")) {
+        cell.asAsked = true;
+        return cell;
+    }
+    if (word == u"missed" || word == DayCells::tr("missed"))
+        return cell;
+    const Result<quantity::Volume> volume = quantity::parseVolume(rest, measures);
+    if (!volume)
+        return passOn(volume);
+    cell.volume = *volume;
+    return cell;
+}
+
+Result<ReactionCell> readReaction(const QString& text, const QList<SymptomWord>& symptoms) {
+    ReactionCell cell;
+    QString rest = text;
+    cell.another = takePlus(rest);
+    const QString word = rest.toLower();
+    if (word.isEmpty() || word == u"fine" || word == u"none" || word == DayCells::tr("fine")) {
+        cell.none = true;
+        return cell;
+    }
+    static const QRegularExpression pattern(QStringLiteral("^(.*?)[\\s,:]*(\\d+)?$"));
+    const QRegularExpressionMatch found = pattern.match(rest);
+    const QString typed = found.captured(1).trimmed();
+    if (typed.isEmpty())
+        return problem(Problem::Kind::BadInput,
+                       DayCells::tr("Say what was felt and how strong, such as: bloating 3."));
+    const SymptomWord* symptom = match(typed, symptoms);
+    cell.symptom = symptom ? symptom->name : typed;
+    cell.redFlag = symptom && symptom->redFlag;
+    if (found.captured(2).isEmpty()) {
+        if (!cell.redFlag)
+            return problem(Problem::Kind::BadInput,
+                           DayCells::tr("Say how strong it was, from 0 to 10: %1 3.").arg(typed));
+        cell.strength = strongest;
+        return cell;
+    }
+    bool number = false;
+    cell.strength = found.captured(2).toInt(&number);
+    if (!number || cell.strength > strongest)
+        return problem(Problem::Kind::BadInput,
+                       DayCells::tr("The strength goes from 0 to 10; %1 is more.")
+                           .arg(found.captured(2)));
+    return cell;
+}
+
+} // namespace ladlework::ui

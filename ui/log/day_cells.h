@@ -1,0 +1,41 @@
+#pragma once
+
+#include "foundation/result.h"
+#include "quantity/measure.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace ladlework::ui {
+
+/// What was typed into the cell of what was drunk.
+struct DrinkCell {
+    bool another = false;      ///< "+ 1/2 cup": one more drink of the day
+    bool asAsked = false;      ///< "same", "=": the amount that was asked
+    quantity::Volume volume;   ///< 0 for "missed"; not set with asAsked
+};
+
+/// Reads "3/4", "250 ml", "2 tbsp", "+ 1/2 cup", "same", "=", "missed", "0". BadInput with a
+/// sentence for anything else.
+Result<DrinkCell> readDrink(const QString& text, quantity::MeasureSystem measures);
+
+/// What was typed into the cell of how it was borne.
+struct ReactionCell {
+    bool another = false;      ///< "+ headache 2": one more reaction of the day
+    bool none = false;         ///< "fine", "none", blank: nothing was felt
+    QString symptom;           ///< the full name from the list when a part of it was typed
+    int strength = 0;          ///< 0-10
+    bool redFlag = false;
+};
+
+/// A symptom of the list, as the cell needs it.
+struct SymptomWord {
+    QString name;
+    bool redFlag = false;
+};
+
+/// Reads "bloating 3", "+ headache 2", "fainting", "fine". The strength, 0-10, may be left out only
+/// for a red flag, which counts as 10. BadInput with a sentence for anything else.
+Result<ReactionCell> readReaction(const QString& text, const QList<SymptomWord>& symptoms);
+
+} // namespace ladlework::ui

@@ -1,0 +1,206 @@
+#include "ui/log/log_writer.h"
+
+#include "intake/red_flags.h"
+#include "ui/shared/day_text.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace ladlework::ui {
+
+using intake::IntakeEntry;
+using intake::Reaction;
+
+namespace {
+
+struct LogWords {
+    Q_DECLARE_TR_FUNCTIONS(LogWriter)
+};
+
+QString dayWords(QDate day) {
+    return printDay(day, QLocale());
+}
+
+template <class Record>
+QList<Record> ofDay(const QList<Record>& all, MemberId member, QDate day) {
+    QList<Record> found;
+    for (const Record& record : all)
+        if (record.member == member && record.day == day)
+            found.append(record);
+    return found;
+}
+
+} // namespace
+
+QList<SymptomWord> symptomWords() {
+    QList<SymptomWord> words;
+    for (const intake::SymptomKind& kind : intake::symptomKinds())
+        words.append({kind.name, kind.redFlag});
+    return words;
+}
+
+void LogWriter::addDrink(const casebook::Casebook& book, IntakeEntry entry,
+                         const QString& name) const {
+    const QString amount = entry.drunk == quantity::Volume{}
+                               ? LogWords::tr("nothing")
+                               : quantity::printVolume(entry.drunk, book.records().family.measures);
+    m_context.act(m_desk,
+                  LogWords::tr("Entered %1 for %2 on %3").arg(amount, name, dayWords(entry.day)),
+                  [&](store::Action& action) -> Outcome {
+                      const auto added = m_context.workbook.log().addEntry(action, entry);
+                      return added ? Outcome{} : Outcome(passOn(added));
+                  });
+}
+
+void LogWriter::drink(const casebook::Casebook& book, const people::Member& member, QDate day,
+                      quantity::Volume asked, const QString& text) const {
+    const QList<IntakeEntry> before = ofDay(book.records().entries, member.id, day);
+    if (text.isEmpty()) {
+        if (before.size() == 1)
+            remove(before.first(), member.name);
+        else if (before.size() > 1)
+            tellSeveral(member.name, static_cast<int>(before.size()));
+        return;
+    }
+    const Result<DrinkCell> cell = readDrink(text, book.records().family.measures);
+    if (!cell) {
+        m_context.desk.tell(m_desk, cell.error().sentence);
+        return;
+    }
+    if (cell->asAsked && asked <= quantity::Volume{}) {
+        m_context.desk.tell(m_desk,
+                            LogWords::tr("Nothing was asked of %1 on this day; type the amount.")
+                                .arg(member.name));
+        return;
+    }
+    IntakeEntry entry;
+    entry.member = member.id;
+    entry.day = day;
+    entry.drunk = cell->asAsked ? asked : cell->volume;
+    entry.enteredUtc = m_context.clock.nowUtc();
+    if (cell->another || before.isEmpty()) {
+        addDrink(book, entry, member.name);
+    } else if (before.size() == 1) {
+        IntakeEntry changed = before.first();
+        changed.drunk = entry.drunk;
+        change(changed, member.name);
+    } else {
+        tellSeveral(member.name, static_cast<int>(before.size()));
+    }
+}
+
+void LogWriter::tellSeveral(const QString& name, int drinks) const {
+    m_context.desk.tell(m_desk,
+                        LogWords::tr("%1 has %2 drinks on this day. Change them in the list below, "
+                                     "or type + and the amount of one more.")
+                            .arg(name)
+                            .arg(drinks));
+}
+
+void LogWriter::reaction(const casebook::Casebook& book, const people::Member& member, QDate day,
+                         const QString& text) const {
+    const QList<Reaction> before = ofDay(book.records().reactions, member.id, day);
+    const Result<ReactionCell> cell = readReaction(text, symptomWords());
+    if (!cell) {
+        m_context.desk.tell(m_desk, cell.error().sentence);
+        return;
+    }
+    if (!cell->another && before.size() > 1) {
+        m_context.desk.tell(m_desk,
+                            LogWords::tr("%1 has %2 reactions on this day. Change them in the "
+                                         "list below, or type + and one more.")
+                                .arg(member.name)
+                                .arg(before.size()));
+        return;
+    }
+    if (cell->none) {
+        if (!before.isEmpty())
+            remove(before.first(), member.name);
+        return;
+    }
+    Reaction reaction = cell->another || before.isEmpty() ? Reaction{} : before.first();
+    reaction.member = member.id;
+    reaction.day = day;
+    reaction.symptom = cell->symptom;
+    reaction.strength = cell->strength;
+    reaction.redFlag = cell->redFlag;
+    if (reaction.id.isStored()) {
+        change(reaction, member.name);
+        return;
+    }
+    m_context.act(m_desk,
+                  LogWords::tr("Entered %1 %2 for %3 on %4")
+                      .arg(reaction.symptom)
+                      .arg(reaction.strength)
+                      .arg(member.name, dayWords(day)),
+                  [&](store::Action& action) -> Outcome {
+                      const auto added = m_context.workbook.log().addReaction(action, reaction);
+                      return added ? Outcome{} : Outcome(passOn(added));
+                  });
+}
+
+void LogWriter::allAsAsked(const casebook::Casebook& book, QDate day,
+                           const QList<std::pair<people::Member, quantity::Volume>>& asked) const {
+    QList<IntakeEntry> entries;
+    for (const auto& [member, volume] : asked) {
+        if (volume <= quantity::Volume{} ||
+            !ofDay(book.records().entries, member.id, day).isEmpty())
+            continue;
+        IntakeEntry entry;
+        entry.member = member.id;
+        entry.day = day;
+        entry.drunk = volume;
+        entry.enteredUtc = m_context.clock.nowUtc();
+        entries.append(entry);
+    }
+    if (entries.isEmpty()) {
+        m_context.desk.tell(m_desk,
+                            LogWords::tr("Everyone who is asked to drink has an entry already."));
+        return;
+    }
+    m_context.act(m_desk,
+                  LogWords::tr("Entered what was asked for the rest of the family on %1")
+                      .arg(dayWords(day)),
+                  [&](store::Action& action) -> Outcome {
+                      for (const IntakeEntry& entry : entries) {
+                          const auto added = m_context.workbook.log().addEntry(action, entry);
+                          if (!added)
+                              return passOn(added);
+                      }
+                      return {};
+                  });
+}
+
+void LogWriter::change(const IntakeEntry& entry, const QString& name) const {
+    m_context.act(m_desk,
+                  LogWords::tr("Changed a drink of %1 on %2").arg(name, dayWords(entry.day)),
+                  [&](store::Action& action) {
+                      return m_context.workbook.log().changeEntry(action, entry);
+                  });
+}
+
+void LogWriter::change(const Reaction& reaction, const QString& name) const {
+    m_context.act(m_desk,
+                  LogWords::tr("Changed a reaction of %1 on %2").arg(name, dayWords(reaction.day)),
+                  [&](store::Action& action) {
+                      return m_context.workbook.log().changeReaction(action, reaction);
+                  });
+}
+
+void LogWriter::remove(const IntakeEntry& entry, const QString& name) const {
+    m_context.act(m_desk,
+                  LogWords::tr("Removed a drink of %1 on %2").arg(name, dayWords(entry.day)),
+                  [&](store::Action& action) {
+                      return m_context.workbook.log().removeEntry(action, entry.id);
+                  });
+}
+
+void LogWriter::remove(const Reaction& reaction, const QString& name) const {
+    m_context.act(m_desk,
+                  LogWords::tr("Removed a reaction of %1 on %2").arg(name, dayWords(reaction.day)),
+                  [&](store::Action& action) {
+                      return m_context.workbook.log().removeReaction(action, reaction.id);
+                  });
+}
+
+} // namespace ladlework::ui

@@ -1,0 +1,58 @@
+#pragma once
+
+#include "ui/shared/family_screen.h"
+
+class QListView;
+class QScrollArea;
+class QStackedWidget;
+
+namespace ladlework::ui {
+
+class AddMemberPanel;
+class CautionSection;
+class ClimbSection;
+class FamilySection;
+class MemberListModel;
+class PersonSection;
+class ToleranceSection;
+class VesselsSection;
+
+/// Members with band, phase, target, ladder, tolerance notes and cautions; the family's kitchen.
+class MembersScreen final : public FamilyScreen {
+    Q_OBJECT
+public:
+    MembersScreen(const ScreenContext& context, QWidget* parent);
+
+    void showField(const QString& field) override;
+    [[nodiscard]] QWidget* firstField() override;
+
+protected:
+    void refresh(bool sameFamily) override;
+
+private:
+    void makePages();
+    void makeActions();
+    void showRow(int row);
+    void showMember(const casebook::Standing& standing);
+    void showAddPanel();
+    void addMember();
+    void showFamilyRow();
+    static void focusOn(QScrollArea& page, QWidget& field);
+    void removeMember();
+    [[nodiscard]] MemberId chosen() const;
+
+    MemberListModel* m_model;
+    QListView* m_list;
+    QStackedWidget* m_pages;
+    AddMemberPanel* m_add;
+    QScrollArea* m_memberPage;
+    QScrollArea* m_familyPage;
+    PersonSection* m_person;
+    ClimbSection* m_climb;
+    ToleranceSection* m_tolerance;
+    CautionSection* m_caution;
+    FamilySection* m_family;
+    VesselsSection* m_vessels;
+};
+
+} // namespace ladlework::ui

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "kitchen/catalogue.h"
+#include "kitchen/pot.h"
+#include "quantity/measure.h"
+
+#include <QAbstractTableModel>
+
+namespace ladlework::ui {
+
+/// Vegetables, herbs and what else goes in: by pieces or by weight. Changes are made to the model's
+/// own list and told through edited().
+class ExtrasModel final : public QAbstractTableModel {
+    Q_OBJECT
+public:
+    enum Column { ItemColumn, PiecesColumn, MassColumn, ColumnCount };
+
+    ExtrasModel(const kitchen::Catalogue& catalogue, QObject* parent);
+    void show(const QList<kitchen::ExtraInPot>& extras, quantity::MeasureSystem measures);
+    [[nodiscard]] const QList<kitchen::ExtraInPot>& extras() const { return m_extras; }
+    void add(const kitchen::ExtraInPot& extra);
+    void remove(int row);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
+                                      int role) const override;
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
+    bool setData(const QModelIndex& index, const QVariant& value, int role) override;
+
+Q_SIGNALS:
+    void edited();
+    /// What was typed could not be read.
+    void refused(const QString& sentence);
+
+private:
+    [[nodiscard]] double pieces(const kitchen::ExtraInPot& extra) const;
+    const kitchen::Catalogue& m_catalogue;
+    QList<kitchen::ExtraInPot> m_extras;
+    quantity::MeasureSystem m_measures = quantity::MeasureSystem::UsCustomary;
+};
+
+} // namespace ladlework::ui

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "ui/shared/screen_context.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QSpinBox;
+class QTableView;
+
+namespace ladlework::ui {
+
+class NoteEdit;
+class PhasesModel;
+class Section;
+class TextField;
+
+/// The practice: its letterhead, its house rules and its phases. Every change is made at once.
+class PracticePage final : public QWidget {
+    Q_OBJECT
+public:
+    PracticePage(const ScreenContext& context, QWidget* parent);
+    /// Shows what the workbook holds.
+    void refresh();
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    [[nodiscard]] Section* makeLetterhead();
+    [[nodiscard]] Section* makeRules();
+    [[nodiscard]] Section* makePhases();
+    void fillChoices();
+    void connectFields();
+    void save(const QString& sentence);
+
+    const ScreenContext& m_context;
+    TextField* m_name;
+    TextField* m_practitioner;
+    NoteEdit* m_contact;
+    TextField* m_emergency;
+    QComboBox* m_measures;
+    QComboBox* m_paper;
+    QComboBox* m_zone;
+    QSpinBox* m_fridgeDays;
+    QSpinBox* m_spill;
+    PhasesModel* m_phases;
+    QTableView* m_phaseView;
+};
+
+} // namespace ladlework::ui

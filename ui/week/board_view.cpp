@@ -1,0 +1,106 @@
+#include "ui/week/board_view.h"
+
+#include "ui/paint/theme.h"
+#include "ui/week/board_delegate.h"
+#include "ui/week/board_model.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+
+namespace ladlework::ui {
+
+BoardView::BoardView(BoardModel* model, QWidget* parent) : QTableView(parent), m_model(model) {
+    setModel(model);
+    setItemDelegate(new BoardDelegate(this));
+    setAccessibleName(tr("Pots on the days of the week"));
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
+    setDragDropMode(QAbstractItemView::DragDrop);
+    setDragDropOverwriteMode(true);
+    setDropIndicatorShown(true);
+    setTabKeyNavigation(false);
+    // The delegate shows the selection; a filled cell would hide its words.
+    setStyleSheet(QStringLiteral("QTableView { selection-background-color: transparent; }"));
+    setShowGrid(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    verticalHeader()->hide();
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setSectionsClickable(false);
+    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    fitRows();
+    connect(model, &QAbstractItemModel::rowsInserted, this, [this] { updateGeometry(); });
+    connect(model, &QAbstractItemModel::rowsRemoved, this, [this] { updateGeometry(); });
+}
+
+void BoardView::fitRows() {
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    verticalHeader()->setDefaultSectionSize(BoardDelegate::heightFor(*this));
+    updateGeometry();
+}
+
+QSize BoardView::sizeHint() const {
+    const int rows = m_model->rowCount() * verticalHeader()->defaultSectionSize();
+    return {QTableView::sizeHint().width(),
+            horizontalHeader()->sizeHint().height() + rows + 2 * frameWidth()};
+}
+
+QSize BoardView::minimumSizeHint() const {
+    const int column = fontMetrics().horizontalAdvance(tr("makes 2\u00be quarts")) + step(*this);
+    return {week::daysAWeek * column + 2 * frameWidth(), sizeHint().height()};
+}
+
+void BoardView::moveCurrent(int days) {
+    const qsizetype placement = m_model->placementAt(currentIndex());
+    const int column = currentIndex().column() + days;
+    if (placement >= 0 && column >= 0 && column < week::daysAWeek)
+        Q_EMIT moveWanted(placement, m_model->dayOf(column));
+}
+
+void BoardView::keyPressEvent(QKeyEvent* event) {
+    const bool editing = state() == QAbstractItemView::EditingState;
+    if (editing || !currentIndex().isValid()) {
+        QTableView::keyPressEvent(event);
+        return;
+    }
+    const bool control = event->modifiers() == Qt::ControlModifier;
+    switch (event->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        Q_EMIT chooserWanted(m_model->dayOf(currentIndex().column()));
+        return;
+    case Qt::Key_Delete:
+    case Qt::Key_Backspace:
+        if (m_model->placementAt(currentIndex()) >= 0)
+            Q_EMIT removeWanted(m_model->placementAt(currentIndex()));
+        return;
+    case Qt::Key_Left:
+    case Qt::Key_Right:
+        if (!control)
+            break;
+        moveCurrent(event->key() == Qt::Key_Left ? -1 : 1);
+        return;
+    default:
+        break;
+    }
+    QTableView::keyPressEvent(event);
+}
+
+void BoardView::mouseDoubleClickEvent(QMouseEvent* event) {
+    const QModelIndex index = indexAt(event->pos());
+    if (!index.isValid())
+        return;
+    if (m_model->placementAt(index) >= 0)
+        edit(index);
+    else
+        Q_EMIT chooserWanted(m_model->dayOf(index.column()));
+}
+
+void BoardView::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    fitRows();
+}
+
+} // namespace ladlework::ui
