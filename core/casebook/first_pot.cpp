@@ -25,7 +25,8 @@ FirstValues load() {
         const QString& part = row.text(QStringLiteral("part"));
         const double value = row.number(QStringLiteral("value"));
         if (part == u"cut")
-            values.pot.cuts.append({row.text(QStringLiteral("item")), Mass::fromPounds(value), true});
+            values.pot.cuts.append(
+                {row.text(QStringLiteral("item")), Mass::fromPounds(value), true});
         else if (part == u"water")
             values.pot.water = quantity::Volume::fromQuarts(value);
         else if (part == u"simmer")

@@ -85,9 +85,9 @@ Result<ReactionCell> readReaction(const QString& text, const QList<SymptomWord>&
     bool number = false;
     cell.strength = found.captured(2).toInt(&number);
     if (!number || cell.strength > strongest)
-        return problem(Problem::Kind::BadInput,
-                       DayCells::tr("The strength goes from 0 to 10; %1 is more.")
-                           .arg(found.captured(2)));
+        return problem(
+            Problem::Kind::BadInput,
+            DayCells::tr("The strength goes from 0 to 10; %1 is more.").arg(found.captured(2)));
     return cell;
 }
 

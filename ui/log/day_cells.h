@@ -10,9 +10,9 @@ namespace ladlework::ui {
 
 /// What was typed into the cell of what was drunk.
 struct DrinkCell {
-    bool another = false;      ///< "+ 1/2 cup": one more drink of the day
-    bool asAsked = false;      ///< "same", "=": the amount that was asked
-    quantity::Volume volume;   ///< 0 for "missed"; not set with asAsked
+    bool another = false;    ///< "+ 1/2 cup": one more drink of the day
+    bool asAsked = false;    ///< "same", "=": the amount that was asked
+    quantity::Volume volume; ///< 0 for "missed"; not set with asAsked
 };
 
 /// Reads "3/4", "250 ml", "2 tbsp", "+ 1/2 cup", "same", "=", "missed", "0". BadInput with a
@@ -21,10 +21,10 @@ Result<DrinkCell> readDrink(const QString& text, quantity::MeasureSystem measure
 
 /// What was typed into the cell of how it was borne.
 struct ReactionCell {
-    bool another = false;      ///< "+ headache 2": one more reaction of the day
-    bool none = false;         ///< "fine", "none", blank: nothing was felt
-    QString symptom;           ///< the full name from the list when a part of it was typed
-    int strength = 0;          ///< 0-10
+    bool another = false; ///< "+ headache 2": one more reaction of the day
+    bool none = false;    ///< "fine", "none", blank: nothing was felt
+    QString symptom;      ///< the full name from the list when a part of it was typed
+    int strength = 0;     ///< 0-10
     bool redFlag = false;
 };
 

@@ -9,7 +9,7 @@ namespace ladlework::ui {
 
 /// What a drink can have come from: a stored container, or just a pot.
 struct DrinkSource {
-    QString name;   ///< "jar 1 of Chicken legs, 3 cups left"
+    QString name; ///< "jar 1 of Chicken legs, 3 cups left"
     PotId pot;
     LotId lot;
 };

@@ -12,7 +12,14 @@ namespace ladlework::ui {
 class LogDayModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { MemberColumn, AskedColumn, DrunkColumn, BorneColumn, DecisionColumn, ColumnCount };
+    enum Column {
+        MemberColumn,
+        AskedColumn,
+        DrunkColumn,
+        BorneColumn,
+        DecisionColumn,
+        ColumnCount
+    };
 
     using QAbstractTableModel::QAbstractTableModel;
     void show(std::shared_ptr<const casebook::Casebook> casebook, QDate day);

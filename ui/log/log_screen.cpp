@@ -28,7 +28,7 @@ namespace ladlework::ui {
 
 namespace {
 constexpr int dayWidth = 24;   ///< characters
-constexpr int drunkWidth = 16; ///< characters
+constexpr int drunkWidth = 21; ///< characters
 constexpr int feltWidth = 34;  ///< characters
 constexpr int mostMembers = 9;
 constexpr int mostDetails = 6;
@@ -42,7 +42,7 @@ LogScreen::LogScreen(const ScreenContext& context, QWidget* parent)
     layout->addWidget(makeHead());
     layout->addWidget(makeDayTable());
     layout->addWidget(makeDetails());
-    layout->addStretch();
+    layout->addStretch(1);
     makeActions();
     connectModels();
 }
@@ -105,9 +105,8 @@ QWidget* LogScreen::makeDetails() {
     m_sources = new SourceDelegate(this);
     m_drinksTable->setItemDelegateForColumn(DrinksModel::SourceColumn, m_sources);
     m_drinksTable->setItemDelegateForColumn(
-        DrinksModel::AmountColumn,
-        new AmountDelegate(AmountDelegate::Kind::Volume, quantity::MeasureSystem::UsCustomary,
-                           this));
+        DrinksModel::AmountColumn, new AmountDelegate(AmountDelegate::Kind::Volume,
+                                                      quantity::MeasureSystem::UsCustomary, this));
     m_reactionsTable =
         makeTable(m_reactions, tr("Reactions of the member"), ReactionsModel::NoteColumn, this);
     m_drinksTable->installEventFilter(this);
@@ -122,8 +121,8 @@ QWidget* LogScreen::makeDetails() {
     }
     auto* sides = new SideBySide(this);
     sides->setSpacing(2 * step(*this));
-    for (const auto& [table, words] : {std::pair(m_drinksTable, m_noDrinks),
-                                       std::pair(m_reactionsTable, m_noReactions)}) {
+    for (const auto& [table, words] :
+         {std::pair(m_drinksTable, m_noDrinks), std::pair(m_reactionsTable, m_noReactions)}) {
         auto* side = new QWidget(sides);
         auto* column = new QVBoxLayout(side);
         column->setContentsMargins(0, 0, 0, 0);
@@ -164,10 +163,9 @@ void LogScreen::connectModels() {
         if (const casebook::Standing* standing = m_model->standingAt(row))
             m_writer.reaction(book(), standing->member, m_day, text);
     });
-    connect(m_drinks, &DrinksModel::entryChanged, this,
-            [this](const intake::IntakeEntry& entry) {
-                m_writer.change(entry, nameOf(entry.member));
-            });
+    connect(m_drinks, &DrinksModel::entryChanged, this, [this](const intake::IntakeEntry& entry) {
+        m_writer.change(entry, nameOf(entry.member));
+    });
     connect(m_reactions, &ReactionsModel::reactionChanged, this,
             [this](const intake::Reaction& reaction) {
                 m_writer.change(reaction, nameOf(reaction.member));

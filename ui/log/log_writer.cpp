@@ -68,9 +68,9 @@ void LogWriter::drink(const casebook::Casebook& book, const people::Member& memb
         return;
     }
     if (cell->asAsked && asked <= quantity::Volume{}) {
-        m_context.desk.tell(m_desk,
-                            LogWords::tr("Nothing was asked of %1 on this day; type the amount.")
-                                .arg(member.name));
+        m_context.desk.tell(
+            m_desk,
+            LogWords::tr("Nothing was asked of %1 on this day; type the amount.").arg(member.name));
         return;
     }
     IntakeEntry entry;
@@ -158,25 +158,23 @@ void LogWriter::allAsAsked(const casebook::Casebook& book, QDate day,
                             LogWords::tr("Everyone who is asked to drink has an entry already."));
         return;
     }
-    m_context.act(m_desk,
-                  LogWords::tr("Entered what was asked for the rest of the family on %1")
-                      .arg(dayWords(day)),
-                  [&](store::Action& action) -> Outcome {
-                      for (const IntakeEntry& entry : entries) {
-                          const auto added = m_context.workbook.log().addEntry(action, entry);
-                          if (!added)
-                              return passOn(added);
-                      }
-                      return {};
-                  });
+    m_context.act(
+        m_desk,
+        LogWords::tr("Entered what was asked for the rest of the family on %1").arg(dayWords(day)),
+        [&](store::Action& action) -> Outcome {
+            for (const IntakeEntry& entry : entries) {
+                const auto added = m_context.workbook.log().addEntry(action, entry);
+                if (!added)
+                    return passOn(added);
+            }
+            return {};
+        });
 }
 
 void LogWriter::change(const IntakeEntry& entry, const QString& name) const {
-    m_context.act(m_desk,
-                  LogWords::tr("Changed a drink of %1 on %2").arg(name, dayWords(entry.day)),
-                  [&](store::Action& action) {
-                      return m_context.workbook.log().changeEntry(action, entry);
-                  });
+    m_context.act(
+        m_desk, LogWords::tr("Changed a drink of %1 on %2").arg(name, dayWords(entry.day)),
+        [&](store::Action& action) { return m_context.workbook.log().changeEntry(action, entry); });
 }
 
 void LogWriter::change(const Reaction& reaction, const QString& name) const {

@@ -10,7 +10,14 @@ namespace ladlework::ui {
 class ReactionsModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { SymptomColumn, StrengthColumn, BeganColumn, LastedColumn, NoteColumn, ColumnCount };
+    enum Column {
+        SymptomColumn,
+        StrengthColumn,
+        BeganColumn,
+        LastedColumn,
+        NoteColumn,
+        ColumnCount
+    };
 
     using QAbstractTableModel::QAbstractTableModel;
     void show(const QList<intake::Reaction>& all, MemberId member, QDate day);

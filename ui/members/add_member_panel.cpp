@@ -40,7 +40,7 @@ AddMemberPanel::AddMemberPanel(const ScreenContext& context, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(section);
-    layout->addStretch();
+    layout->addStretch(1);
     connect(add, &QPushButton::clicked, this, &AddMemberPanel::add);
     connect(m_cancel, &QPushButton::clicked, this, &AddMemberPanel::leave);
     connect(m_name, &QLineEdit::returnPressed, m_birth, qOverload<>(&QWidget::setFocus));
@@ -88,8 +88,8 @@ void AddMemberPanel::add() {
     member.name = m_name->trimmed();
     member.birth = m_birth->day();
     MemberId id;
-    const bool done = m_context.act(
-        this, tr("Added %1").arg(member.name), [&](store::Action& action) -> Outcome {
+    const bool done =
+        m_context.act(this, tr("Added %1").arg(member.name), [&](store::Action& action) -> Outcome {
             const Result<MemberId> result = m_context.workbook.families().addMember(action, member);
             if (!result)
                 return passOn(result);

@@ -162,7 +162,8 @@ void CautionSection::removeSelected() {
         return;
     }
     const people::Caution caution = m_cautions.at(row);
-    m_context.act(this, tr("Removed the caution %1 for %2").arg(kindName(caution.kind), m_member.name),
+    m_context.act(this,
+                  tr("Removed the caution %1 for %2").arg(kindName(caution.kind), m_member.name),
                   [&](store::Action& action) {
                       return m_context.workbook.families().removeCaution(action, caution.id);
                   });

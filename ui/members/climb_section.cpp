@@ -1,7 +1,7 @@
 #include "ui/members/climb_section.h"
 
-#include "ui/members/ladder_rules_panel.h"
 #include "intake/ladder_figures.h"
+#include "ui/members/ladder_rules_panel.h"
 #include "ui/shared/character_width.h"
 #include "ui/shared/day_edit.h"
 #include "ui/shared/day_text.h"
@@ -26,9 +26,9 @@ constexpr int longestHoldDays = 730;
 } // namespace
 
 ClimbSection::ClimbSection(const ScreenContext& context, QWidget* parent)
-    : QWidget(parent), m_context(context), m_section(nullptr), m_body(new QWidget(this)), m_refer(new QLabel(this)),
-      m_low(new VolumeEdit(this)), m_high(new VolumeEdit(this)), m_holdDays(new QSpinBox(this)),
-      m_easeOff(new DayEdit(this)), m_usual(new QPushButton(this)),
+    : QWidget(parent), m_context(context), m_section(nullptr), m_body(new QWidget(this)),
+      m_refer(new QLabel(this)), m_low(new VolumeEdit(this)), m_high(new VolumeEdit(this)),
+      m_holdDays(new QSpinBox(this)), m_easeOff(new DayEdit(this)), m_usual(new QPushButton(this)),
       m_start(new VolumeEdit(this)), m_rungs(new TextField(this)), m_where(new QLabel(this)),
       m_layOut(new QPushButton(tr("&Lay out the rungs"), this)),
       m_afresh(new QPushButton(tr("Start a new ladder today"), this)),
@@ -117,7 +117,8 @@ void ClimbSection::makeLadder(QFormLayout& form) {
     form.addRow(m_rulesLabel, m_rules);
     connect(m_layOut, &QPushButton::clicked, this, &ClimbSection::layOutRungs);
     connect(m_start, &QLineEdit::returnPressed, this, [this] {
-        if (m_standing && !m_standing->ladder) // an existing ladder is laid out anew by the button only
+        if (m_standing &&
+            !m_standing->ladder) // an existing ladder is laid out anew by the button only
             layOutRungs();
     });
     connect(m_rungs, &TextField::committed, this, &ClimbSection::saveRungs);
@@ -140,16 +141,15 @@ void ClimbSection::show(const casebook::Casebook& book, const casebook::Standing
 
 void ClimbSection::showTarget() {
     const std::optional<intake::Target> usual = intake::usualTarget(m_standing->band);
-    const intake::Target target =
-        m_standing->target.value_or(usual.value_or(intake::Target{}));
+    const intake::Target target = m_standing->target.value_or(usual.value_or(intake::Target{}));
     m_low->setValue(target.low, m_measures);
     m_high->setValue(target.high, m_measures);
     const QSignalBlocker blocker(m_holdDays);
     m_holdDays->setValue(target.holdDays);
     m_easeOff->setToday(m_today);
     m_easeOff->setDay(target.easeOffFrom);
-    const bool isUsual = m_standing->target && usual && target.low == usual->low &&
-                         target.high == usual->high;
+    const bool isUsual =
+        m_standing->target && usual && target.low == usual->low && target.high == usual->high;
     m_usual->setVisible(usual && !isUsual);
     m_usual->setProperty("primary", !m_standing->target);
     m_usual->style()->polish(m_usual);
@@ -157,11 +157,10 @@ void ClimbSection::showTarget() {
                                             : tr("No target yet: these are the usual amounts."));
     if (!usual)
         return;
-    m_usual->setText(m_standing->target
-                         ? tr("Usual: %1 to %2")
-                               .arg(quantity::printVolume(usual->low, m_measures),
-                                    quantity::printVolume(usual->high, m_measures))
-                         : tr("Set this target"));
+    m_usual->setText(m_standing->target ? tr("Usual: %1 to %2")
+                                              .arg(quantity::printVolume(usual->low, m_measures),
+                                                   quantity::printVolume(usual->high, m_measures))
+                                        : tr("Set this target"));
 }
 
 void ClimbSection::showLadder() {
@@ -169,7 +168,8 @@ void ClimbSection::showLadder() {
     m_layOut->setEnabled(m_standing->target.has_value());
     m_afresh->setVisible(ladder.has_value());
     m_start->setEnabled(m_standing->target.has_value());
-    for (QWidget* part : std::initializer_list<QWidget*>{m_rungsLabel, m_rungs, m_rulesLabel, m_rules})
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_rungsLabel, m_rungs, m_rulesLabel, m_rules})
         part->setVisible(ladder.has_value());
     if (!ladder) {
         m_start->setValue(Volume::fromTeaspoons(intake::ladderFigure(QStringLiteral("first-sip"))),
@@ -191,9 +191,8 @@ void ClimbSection::showLadder() {
                         .arg(quantity::printVolume(ladder->rungs.at(rung), m_measures),
                              printDay(ladder->from, QLocale()));
     const QString last = quantity::printVolume(ladder->rungs.last(), m_measures);
-    const QString goal = m_standing->target
-                             ? quantity::printVolume(m_standing->target->low, m_measures)
-                             : last;
+    const QString goal =
+        m_standing->target ? quantity::printVolume(m_standing->target->low, m_measures) : last;
     if (last != goal)
         words += u' ' + tr("The last rung is %1 and the target begins at %2: lay out the rungs "
                            "again or mend the last one.")
@@ -270,8 +269,7 @@ void ClimbSection::layOutRungs() {
     ladder.rules.holdTargetDays = m_standing->target->holdDays;
     storeLadder(ladder, !m_standing->ladder,
                 tr("Laid out %1's ladder from %2 to %3")
-                    .arg(m_standing->member.name,
-                         quantity::printVolume(rungs->first(), m_measures),
+                    .arg(m_standing->member.name, quantity::printVolume(rungs->first(), m_measures),
                          quantity::printVolume(rungs->last(), m_measures)));
 }
 
@@ -305,8 +303,7 @@ void ClimbSection::startAfresh() {
         if (rungs)
             ladder.rungs = *rungs;
     }
-    storeLadder(ladder, true,
-                tr("Started a new ladder for %1").arg(m_standing->member.name));
+    storeLadder(ladder, true, tr("Started a new ladder for %1").arg(m_standing->member.name));
 }
 
 void ClimbSection::storeLadder(intake::Ladder ladder, bool afresh, const QString& sentence) {

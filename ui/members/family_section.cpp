@@ -23,8 +23,9 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_name(new TextField(this)),
       m_contact(new NoteEdit(this)), m_status(new QComboBox(this)), m_since(new DayEdit(this)),
       m_review(new DayEdit(this)), m_measures(new QComboBox(this)), m_paper(new QComboBox(this)),
-      m_zone(new QComboBox(this)), m_altitude(new AltitudeEdit(this)), m_fridge(new VolumeEdit(this)),
-      m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)), m_remarks(new NoteEdit(this)) {
+      m_zone(new QComboBox(this)), m_altitude(new AltitudeEdit(this)),
+      m_fridge(new VolumeEdit(this)), m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)),
+      m_remarks(new NoteEdit(this)) {
     auto* family = new Section(tr("Family"), this);
     auto* left = new QFormLayout;
     left->addRow(tr("&Name"), m_name);
@@ -85,14 +86,15 @@ void FamilySection::fillChoices() {
 }
 
 void FamilySection::connectEdits() {
-    const auto save = [this] { FamilySection::save(); };
+    const auto save = [this] {
+        FamilySection::save();
+    };
     for (TextField* field : {m_name})
         connect(field, &TextField::committed, this, save);
     for (NoteEdit* edit : {m_contact, m_remarks})
         connect(edit, &NoteEdit::committed, this, save);
-    for (QuantityEdit* edit :
-         std::initializer_list<QuantityEdit*>{m_since, m_review, m_altitude, m_fridge, m_freezer,
-                                              m_meat})
+    for (QuantityEdit* edit : std::initializer_list<QuantityEdit*>{m_since, m_review, m_altitude,
+                                                                   m_fridge, m_freezer, m_meat})
         connect(edit, &QuantityEdit::valueCommitted, this, save);
     for (QComboBox* box : {m_status, m_measures, m_paper, m_zone})
         connect(box, &QComboBox::activated, this, save);
@@ -150,11 +152,11 @@ void FamilySection::save() {
     changed.fridgeRoom = m_fridge->value();
     changed.freezerRoom = m_freezer->value();
     changed.meatPerDay = m_meat->value();
-    const bool done = m_context.act(
-        this, tr("Changed the record of the family %1").arg(changed.name),
-        [&](store::Action& action) {
-            return m_context.workbook.families().changeFamily(action, changed);
-        });
+    const bool done =
+        m_context.act(this, tr("Changed the record of the family %1").arg(changed.name),
+                      [&](store::Action& action) {
+                          return m_context.workbook.families().changeFamily(action, changed);
+                      });
     if (!done)
         showFields();
 }

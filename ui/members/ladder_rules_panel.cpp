@@ -26,19 +26,19 @@ LadderRulesPanel::LadderRulesPanel(QWidget* parent) : QWidget(parent) {
                              tr("Good days counted on a rung before the next one."), 1, mostDays);
     m_goodPercent = addBox(*up, tr("Good day from, % of amount"),
                            tr("A day counts when at least this share was drunk."), 1, 100);
-    m_staleDays = addBox(*up, tr("Empty days for a step back"),
-                         tr("Each run of this many days without an entry goes back one rung."), 1,
-                         mostDays);
+    m_staleDays =
+        addBox(*up, tr("Empty days for a step back"),
+               tr("Each run of this many days without an entry goes back one rung."), 1, mostDays);
     m_rungsBack =
         addBox(*back, tr("Rungs of a step back"), tr("How far a step back goes."), 1, strongest);
     m_holdDays = addBox(*back, tr("Days held after it"),
                         tr("Days after a step back that do not count."), 0, mostDays);
-    m_moderateWindow =
-        addBox(*back, tr("Days joining two moderate"),
-               tr("Two moderate days within this many days go back; one alone holds."), 0, mostDays);
+    m_moderateWindow = addBox(
+        *back, tr("Days joining two moderate"),
+        tr("Two moderate days within this many days go back; one alone holds."), 0, mostDays);
     m_mildTo = addBox(*strengths, tr("Mild up to"), tr("Strength, 0-10."), 0, strongest);
-    m_moderateTo = addBox(*strengths, tr("Moderate up to"), tr("Strength, 0-10; above it goes back."),
-                          0, strongest);
+    m_moderateTo = addBox(*strengths, tr("Moderate up to"),
+                          tr("Strength, 0-10; above it goes back."), 0, strongest);
     m_strongTo = addBox(*strengths, tr("Strong up to"),
                         tr("Strength, 0-10; above it the ladder stops."), 0, strongest);
     auto* layout = new QVBoxLayout(this);

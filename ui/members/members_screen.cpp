@@ -97,7 +97,8 @@ void MembersScreen::makeActions() {
     connect(remove, &QAction::triggered, this, &MembersScreen::removeMember);
     auto* tolerance = new QAction(tr("Write a tolerance note"), this);
     tolerance->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T));
-    tolerance->setStatusTip(tr("Goes to the line that takes a note on an animal, cut or ingredient"));
+    tolerance->setStatusTip(
+        tr("Goes to the line that takes a note on an animal, cut or ingredient"));
     connect(tolerance, &QAction::triggered, this,
             [this] { showField(QStringLiteral("tolerances")); });
     auto* kitchen = new QAction(tr("Go to the family and its kitchen"), this);

@@ -30,16 +30,16 @@ QString ageText(QDate birth, QDate today) {
 } // namespace
 
 PersonSection::PersonSection(const ScreenContext& context, QWidget* parent)
-    : QWidget(parent), m_context(context), m_name(new TextField(this)),
-      m_birth(new DayEdit(this)), m_age(new QLabel(this)), m_band(new QComboBox(this)),
-      m_bandReason(new TextField(this)), m_phase(new QComboBox(this)),
-      m_remarks(new NoteEdit(this)) {
+    : QWidget(parent), m_context(context), m_name(new TextField(this)), m_birth(new DayEdit(this)),
+      m_age(new QLabel(this)), m_band(new QComboBox(this)), m_bandReason(new TextField(this)),
+      m_phase(new QComboBox(this)), m_remarks(new NoteEdit(this)) {
     lay();
     m_band->addItem(tr("by birth date"));
     for (AgeBand band : {AgeBand::InfantStartingSolids, AgeBand::Child, AgeBand::Adult})
         m_band->addItem(ageBandName(band), ageBandId(band));
     m_bandReason->setPlaceholderText(tr("needed for another band"));
-    m_bandReason->setToolTip(tr("Why this person is treated by another band than the birth date's"));
+    m_bandReason->setToolTip(
+        tr("Why this person is treated by another band than the birth date's"));
     connectEdits();
 }
 
@@ -109,8 +109,7 @@ void PersonSection::show(const casebook::Casebook& book, const casebook::Standin
     m_birth->setRange({}, book.today());
     m_birth->setDay(m_member.birth);
     m_today = book.today();
-    m_age->setText(
-        tr("%1, %2").arg(ageText(m_member.birth, m_today), ageBandName(standing.band)));
+    m_age->setText(tr("%1, %2").arg(ageText(m_member.birth, m_today), ageBandName(standing.band)));
     showBand();
     QList<Choice> phases{{tr("no phase yet"), qint64{0}}};
     for (const people::Phase& phase : book.records().phases)

@@ -21,8 +21,7 @@ namespace ladlework::ui {
 using Verdict = people::ToleranceNote::Verdict;
 
 ToleranceSection::ToleranceSection(const ScreenContext& context, QWidget* parent)
-    : QWidget(parent), m_context(context),
-      m_model(new ToleranceModel(context.catalogue, this)), 
+    : QWidget(parent), m_context(context), m_model(new ToleranceModel(context.catalogue, this)),
       m_table(makeTable(m_model, tr("Tolerance notes"), ToleranceModel::ReasonColumn, this)),
       m_subject(new SubjectPicker(context.catalogue, this)), m_verdict(new QComboBox(this)),
       m_allergy(new QCheckBox(tr("Aller&gy or severe reaction"), this)),
@@ -86,7 +85,8 @@ void ToleranceSection::suitVerdict() {
     if (m_allergy->isChecked())
         m_verdict->setCurrentIndex(m_verdict->findData(people::verdictId(Verdict::Avoid)));
     m_verdict->setEnabled(!m_allergy->isChecked());
-    const bool retry = m_verdict->currentData().toString() == people::verdictId(Verdict::TryAgainOn);
+    const bool retry =
+        m_verdict->currentData().toString() == people::verdictId(Verdict::TryAgainOn);
     m_tryAgain->setEnabled(retry);
 }
 
@@ -125,7 +125,8 @@ void ToleranceSection::add() {
     people::ToleranceNote note;
     note.member = m_member.id;
     note.subject = *subject;
-    note.verdict = people::verdictFromId(m_verdict->currentData().toString()).value_or(Verdict::Avoid);
+    note.verdict =
+        people::verdictFromId(m_verdict->currentData().toString()).value_or(Verdict::Avoid);
     note.allergy = m_allergy->isChecked();
     note.reason = m_reason->trimmed();
     note.noted = m_today;

@@ -27,12 +27,14 @@ constexpr int mostRowsShown = 5;
 
 VesselsSection::VesselsSection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_model(new VesselModel(this)),
-      m_table(makeTable(m_model, tr("Vessels"), VesselModel::UseColumn, this)), m_name(new TextField(this)), m_diameter(new LengthEdit(this)),
-      m_height(new LengthEdit(this)), m_place(new QComboBox(this)), m_lid(new QComboBox(this)),
+      m_table(makeTable(m_model, tr("Vessels"), VesselModel::UseColumn, this)),
+      m_name(new TextField(this)), m_diameter(new LengthEdit(this)), m_height(new LengthEdit(this)),
+      m_place(new QComboBox(this)), m_lid(new QComboBox(this)),
       m_remove(new QPushButton(tr("Remove vessel"), this)),
-      m_none(new QLabel(tr("No vessel yet: pots are reckoned with a usual stockpot. Add the pots of "
-                           "this kitchen, measured inside."),
-                        this)),
+      m_none(
+          new QLabel(tr("No vessel yet: pots are reckoned with a usual stockpot. Add the pots of "
+                        "this kitchen, measured inside."),
+                     this)),
       m_line(new SideBySide(this)) {
     auto* section = new Section(tr("Vessels"), this);
     section->setRemark(tr("Measured inside; the pot builder draws and reckons with them."));
@@ -148,11 +150,10 @@ void VesselsSection::saveChosen() {
     if (!m_model->vesselAt(m_table->currentIndex().row()))
         return;
     const Vessel vessel = fromLine();
-    const bool done =
-        m_context.act(this, tr("Changed the vessel %1").arg(vessel.name),
-                      [&](store::Action& action) {
-                          return m_context.workbook.families().changeVessel(action, vessel);
-                      });
+    const bool done = m_context.act(
+        this, tr("Changed the vessel %1").arg(vessel.name), [&](store::Action& action) {
+            return m_context.workbook.families().changeVessel(action, vessel);
+        });
     if (!done)
         showChosen();
 }
@@ -178,10 +179,9 @@ void VesselsSection::removeChosen() {
     if (!vessel)
         return;
     const VesselId id = vessel->id;
-    m_context.act(this, tr("Removed the vessel %1").arg(vessel->name),
-                  [&](store::Action& action) {
-                      return m_context.workbook.families().removeVessel(action, id);
-                  });
+    m_context.act(this, tr("Removed the vessel %1").arg(vessel->name), [&](store::Action& action) {
+        return m_context.workbook.families().removeVessel(action, id);
+    });
 }
 
 } // namespace ladlework::ui

@@ -15,14 +15,17 @@ QString beginning(const QString& text) {
     if (text.size() <= most)
         return text;
     const qsizetype gap = text.lastIndexOf(u' ', most);
-    return QString(text.left(gap > 0 ? gap : most) + u'…');
+    QString start = text.left(gap > 0 ? gap : most);
+    while (!start.isEmpty() && start.back().isPunct())
+        start.chop(1);
+    return QString(start + u'…');
 }
 
 } // namespace
 
 void NoteListModel::setNotes(QList<casebook::VisitNote> notes) {
-    const bool same = std::ranges::equal(notes, m_notes, {}, &casebook::VisitNote::id,
-                                         &casebook::VisitNote::id);
+    const bool same =
+        std::ranges::equal(notes, m_notes, {}, &casebook::VisitNote::id, &casebook::VisitNote::id);
     if (!same)
         beginResetModel();
     m_notes = std::move(notes);

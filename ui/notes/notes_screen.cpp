@@ -23,8 +23,8 @@
 namespace ladlework::ui {
 
 NotesScreen::NotesScreen(const ScreenContext& context, QWidget* parent)
-    : FamilyScreen(context, parent), m_model(new NoteListModel(this)),
-      m_list(new QListView(this)), m_pages(new QStackedWidget(this)) {
+    : FamilyScreen(context, parent), m_model(new NoteListModel(this)), m_list(new QListView(this)),
+      m_pages(new QStackedWidget(this)) {
     m_list->setModel(m_model);
     m_list->setAccessibleName(tr("Visit notes, newest first"));
     m_list->setSpacing(2);
@@ -160,7 +160,8 @@ void NotesScreen::startNew() {
     m_list->setCurrentIndex({});
     m_pages->setCurrentIndex(0);
     m_section->setTitle(tr("New note"));
-    m_section->setRemark(tr("Kept when you leave the text, or with Ctrl+Enter. Escape gives it up."));
+    m_section->setRemark(
+        tr("Kept when you leave the text, or with Ctrl+Enter. Escape gives it up."));
     m_day->setToday(book().today());
     m_day->setRange({}, book().today());
     m_day->setDay(book().today());
@@ -248,11 +249,9 @@ void NotesScreen::removeChosen() {
     if (!note)
         return;
     const NoteId id = note->id;
-    context().act(this,
-                  tr("Removed the note of %1").arg(printDay(note->day, QLocale())),
-                  [&](store::Action& action) {
-                      return context().workbook.notes().removeNote(action, id);
-                  });
+    context().act(
+        this, tr("Removed the note of %1").arg(printDay(note->day, QLocale())),
+        [&](store::Action& action) { return context().workbook.notes().removeNote(action, id); });
 }
 
 QWidget* NotesScreen::firstField() {

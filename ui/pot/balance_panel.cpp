@@ -105,8 +105,9 @@ void BalancePanel::show(const kitchen::Brewed& brewed, quantity::MeasureSystem m
     fillVolume(m_stock, brewed.stockMl, measures);
     if (brewed.coverDays)
         fill(m_days, tr("%1 days").arg(locale.toString(brewed.coverDays->best, 'f', 1)),
-             tr("%1 to %2").arg(locale.toString(brewed.coverDays->low, 'f', 1),
-                                locale.toString(brewed.coverDays->high, 'f', 1)));
+             tr("%1 to %2")
+                 .arg(locale.toString(brewed.coverDays->low, 'f', 1),
+                      locale.toString(brewed.coverDays->high, 'f', 1)));
     else
         fill(m_days, tr("not known"), tr("nobody has an amount for today"));
     fillMass(m_meat, brewed.meatLeftG, measures);

@@ -74,7 +74,8 @@ QSize CookingLine::minimumSizeHint() const {
 
 QString CookingLine::clock(Duration at) const {
     if (!m_start.isValid())
-        return at == Duration{} ? tr("at the start") : tr("after %1").arg(quantity::printDuration(at));
+        return at == Duration{} ? tr("at the start")
+                                : tr("after %1").arg(quantity::printDuration(at));
     const QTime time = m_start.addSecs(qRound(at.toMinutes() * secondsAMinute));
     return QLocale().toString(time, QLocale::ShortFormat);
 }
@@ -89,8 +90,8 @@ void CookingLine::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const int character = fontMetrics().averageCharWidth();
-    const int clockWidth = fontMetrics().horizontalAdvance(QStringLiteral("after 00 h 00 min")) +
-                           2 * character;
+    const int clockWidth =
+        fontMetrics().horizontalAdvance(QStringLiteral("after 00 h 00 min")) + 2 * character;
     int names = 0;
     for (const Row& row : m_rows)
         names = std::max(names, fontMetrics().horizontalAdvance(row.name));
@@ -127,9 +128,9 @@ void CookingLine::drawRow(QPainter& painter, const QRectF& bar, const Row& row, 
     const int character = fontMetrics().averageCharWidth();
     const QRectF nameBox(0, y, bar.left() - character, line);
     painter.setPen(c.ink);
-    painter.drawText(nameBox, Qt::AlignLeft | Qt::AlignVCenter,
-                     fontMetrics().elidedText(row.name, Qt::ElideRight,
-                                              static_cast<int>(nameBox.width())));
+    painter.drawText(
+        nameBox, Qt::AlignLeft | Qt::AlignVCenter,
+        fontMetrics().elidedText(row.name, Qt::ElideRight, static_cast<int>(nameBox.width())));
     const QColor colour = row.inWindow ? c.bay : c.copper;
     if (row.windowed) {
         QColor window = c.slate;

@@ -63,21 +63,21 @@ int PotDrawing::heightForWidth(int width) const {
     // As high as the vessel is when its width fills the room between the labels.
     const int line = fontMetrics().lineSpacing();
     const double room = width - leftRoom() - rightRoom();
-    const double aspect =
-        m_pot ? m_levels.height() / m_levels.diameter() : 1.0;
+    const double aspect = m_pot ? m_levels.height() / m_levels.diameter() : 1.0;
     return std::clamp(static_cast<int>(room * aspect) + 2 * line, fewestLines * line,
                       mostLines * line);
 }
 
 double PotDrawing::leftRoom() const {
     return fontMetrics().horizontalAdvance(QStringLiteral("00½ quarts")) +
-           5.0 * fontMetrics().averageCharWidth();
+           6.5 * fontMetrics().averageCharWidth();
 }
 
 double PotDrawing::rightRoom() const {
     QFont bold = font();
     bold.setBold(true);
-    return QFontMetricsF(bold).horizontalAdvance(tr("stock left, %1").arg(QStringLiteral("00½ quarts"))) +
+    return QFontMetricsF(bold).horizontalAdvance(
+               tr("stock left, %1").arg(QStringLiteral("00½ quarts"))) +
            4.5 * fontMetrics().averageCharWidth();
 }
 
@@ -104,8 +104,8 @@ void PotDrawing::layOut() {
                                   room.height() / std::max(1.0, m_levels.height().toCentimetres()));
     const QSizeF size(m_levels.diameter().toCentimetres() * scale,
                       m_levels.height().toCentimetres() * scale);
-    m_inside = QRectF(QPointF(room.center().x() - size.width() / 2, room.bottom() - size.height()),
-                      size);
+    m_inside =
+        QRectF(QPointF(room.center().x() - size.width() / 2, room.bottom() - size.height()), size);
 }
 
 double PotDrawing::yOf(Length height) const {
@@ -228,8 +228,7 @@ void PotDrawing::drawLabels(QPainter& painter) const {
     const double line = fontMetrics().lineSpacing();
     // Labels keep their order and never stand on each other; a hairline ties each to its height.
     double free = labels.first().y - line / 2;
-    const double overflow =
-        labels.first().y + line * static_cast<double>(labels.size()) - height();
+    const double overflow = labels.first().y + line * static_cast<double>(labels.size()) - height();
     if (overflow > 0)
         free -= overflow;
     for (const Label& label : labels) {

@@ -18,8 +18,8 @@ class PotDrawing final : public QWidget {
 public:
     explicit PotDrawing(QWidget* parent);
 
-    void show(const kitchen::Pot& pot, const kitchen::Vessel& vessel,
-              const kitchen::Brewed& brewed, quantity::MeasureSystem measures);
+    void show(const kitchen::Pot& pot, const kitchen::Vessel& vessel, const kitchen::Brewed& brewed,
+              quantity::MeasureSystem measures);
     using QWidget::show;
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -27,8 +27,8 @@ public:
     [[nodiscard]] int heightForWidth(int width) const override;
 
 Q_SIGNALS:
-    /// While the line is being dragged or moved by keys; with the amount of before when that is given
-    /// up.
+    /// While the line is being dragged or moved by keys; with the amount of before when that is
+    /// given up.
     void waterDragged(ladlework::quantity::Volume water);
     /// When it is let go.
     void waterChosen(ladlework::quantity::Volume water);

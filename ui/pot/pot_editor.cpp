@@ -28,7 +28,8 @@ std::optional<int> rowIn(const QString& field) {
 
 PotEditor::PotEditor(const kitchen::Catalogue& catalogue, QWidget* parent)
     : QWidget(parent), m_name(new TextField(this)), m_brew(new QComboBox(this)),
-      m_vessel(new QComboBox(this)), m_water(new VolumeEdit(this)), m_salt(new SaltEdit(catalogue.extra(QStringLiteral("table-salt"))->piece, this)),
+      m_vessel(new QComboBox(this)), m_water(new VolumeEdit(this)),
+      m_salt(new SaltEdit(catalogue.extra(QStringLiteral("table-salt"))->piece, this)),
       m_simmer(new DurationEdit(this)), m_ingredients(new PotIngredients(catalogue, this)),
       m_note(new NoteEdit(this)) {
     m_brew->addItem(tr("meat stock"));
@@ -95,8 +96,8 @@ void PotEditor::showVessels(const casebook::Casebook& book) {
                                              : tr("the largest the family has"),
                            qint64{0}}};
     for (const kitchen::Vessel& vessel : vessels)
-        choices.append({tr("%1, holds %2").arg(vessel.name, quantity::printVolume(
-                                                                vessel.capacity(), m_measures)),
+        choices.append({tr("%1, holds %2")
+                            .arg(vessel.name, quantity::printVolume(vessel.capacity(), m_measures)),
                         qint64{vessel.id.value}});
     setChoices(*m_vessel, choices, qint64{m_pot.vessel.value});
 }
@@ -109,8 +110,8 @@ kitchen::Pot PotEditor::draft() const {
     kitchen::Pot pot = m_pot;
     pot.name = m_name->trimmed();
     pot.note = m_note->text();
-    pot.brew = m_brew->currentIndex() == 1 ? kitchen::Pot::Brew::BoneBroth
-                                           : kitchen::Pot::Brew::MeatStock;
+    pot.brew =
+        m_brew->currentIndex() == 1 ? kitchen::Pot::Brew::BoneBroth : kitchen::Pot::Brew::MeatStock;
     pot.vessel = VesselId{m_vessel->currentData().toLongLong()};
     pot.water = m_water->value();
     pot.salt = m_salt->value();

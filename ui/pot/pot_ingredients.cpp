@@ -125,8 +125,8 @@ const QList<kitchen::ExtraInPot>& PotIngredients::extras() const {
 QWidget* PotIngredients::cutsField(int row) const {
     if (m_cuts->rowCount() == 0)
         return m_cutPick;
-    m_cutsTable->setCurrentIndex(m_cuts->index(std::clamp(row, 0, m_cuts->rowCount() - 1),
-                                               CutsModel::MassColumn));
+    m_cutsTable->setCurrentIndex(
+        m_cuts->index(std::clamp(row, 0, m_cuts->rowCount() - 1), CutsModel::MassColumn));
     return m_cutsTable;
 }
 

@@ -7,8 +7,7 @@ namespace ladlework::ui {
 void PotLibraryModel::show(QList<kitchen::Pot> pots) {
     std::ranges::stable_partition(pots,
                                   [](const kitchen::Pot& pot) { return pot.family.isStored(); });
-    const bool same =
-        std::ranges::equal(pots, m_pots, {}, &kitchen::Pot::id, &kitchen::Pot::id);
+    const bool same = std::ranges::equal(pots, m_pots, {}, &kitchen::Pot::id, &kitchen::Pot::id);
     if (!same)
         beginResetModel();
     m_pots = std::move(pots);

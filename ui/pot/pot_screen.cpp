@@ -103,8 +103,8 @@ QWidget* PotScreen::makeLibrary() {
 QScrollArea* PotScreen::makeBuilder() {
     m_pot = new Section(tr("The pot"), this);
     m_shared = new QWidget(m_pot);
-    auto* words = new QLabel(tr("This is the practice's pot: a change here counts for every family."),
-                             m_shared);
+    auto* words = new QLabel(
+        tr("This is the practice's pot: a change here counts for every family."), m_shared);
     words->setWordWrap(true);
     auto* own = new QPushButton(tr("Make it &their own"), m_shared);
     own->setToolTip(tr("Copies the practice's pot for this family, to be changed freely"));
@@ -266,8 +266,9 @@ void PotScreen::copyForFamily() {
     Pot pot = *stored;
     pot.family = book().records().family.id;
     pot.name = tr("%1, %2").arg(stored->name, book().records().family.name);
-    addPot(pot, tr("Copied the pot %1 for the family %2")
-                    .arg(stored->name, book().records().family.name));
+    addPot(
+        pot,
+        tr("Copied the pot %1 for the family %2").arg(stored->name, book().records().family.name));
 }
 
 void PotScreen::makeLowMeat() {

@@ -29,8 +29,7 @@ void WhoPanel::show(const QList<kitchen::WhoMay>& who) {
     QStringList may;
     QStringList mayNot;
     for (const kitchen::WhoMay& one : who) {
-        const QString line =
-            one.why.isEmpty() ? one.name : tr("%1: %2").arg(one.name, one.why);
+        const QString line = one.why.isEmpty() ? one.name : tr("%1: %2").arg(one.name, one.why);
         (one.may ? may : mayNot).append(line);
     }
     m_mayTitle->setVisible(!may.isEmpty());

@@ -23,6 +23,7 @@ constexpr int targetAlpha = 30;
 
 ClimbChart::ClimbChart(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored); // takes what height there is
     setAccessibleName(tr("The climb"));
 }
 
@@ -134,7 +135,8 @@ void ClimbChart::drawRungs(QPainter& painter) const {
     const Colours& c = coloursOf(*this);
     const int rungs = static_cast<int>(standing()->ladder->rungs.size());
     const int gap = fontMetrics().averageCharWidth();
-    // Labels are left out where rungs stand closer than a line of text; the first and the last stay.
+    // Labels are left out where rungs stand closer than a line of text; the first and the last
+    // stay.
     const int every =
         std::max(1, static_cast<int>(fontMetrics().height() / m_scale.rungHeight() + 0.999));
     for (int rung = 0; rung < rungs; ++rung) {

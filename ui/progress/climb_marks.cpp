@@ -28,8 +28,8 @@ void drawReactionMark(QPainter& painter, QPointF middle, double size, Bearing be
         return;
     case Bearing::Mild:
         painter.setBrush(colours.slate);
-        painter.drawPolygon(QPolygonF{middle + QPointF(0, -r), middle + QPointF(r, r),
-                                      middle + QPointF(-r, r)});
+        painter.drawPolygon(
+            QPolygonF{middle + QPointF(0, -r), middle + QPointF(r, r), middle + QPointF(-r, r)});
         return;
     case Bearing::Moderate:
         drawFindingMark(painter, QRectF(middle - QPointF(r, r), QSizeF(size, size)),
@@ -64,8 +64,8 @@ void drawClimbMark(QPainter& painter, QPointF middle, double size, const ClimbMa
         painter.setBrush(colours.raised);
         painter.drawEllipse(middle, r * 0.9, r * 0.9);
     }
-    drawReactionMark(painter, middle + QPointF(0, -1.9 * size), 1.3 * size,
-                     bearingOf(mark, rules), colours);
+    drawReactionMark(painter, middle + QPointF(0, -1.9 * size), 1.3 * size, bearingOf(mark, rules),
+                     colours);
     painter.restore();
 }
 

@@ -67,6 +67,7 @@ QWidget* ProgressScreen::makePage() {
     constexpr int fewestRows = 3;
     m_table->setMinimumHeight(m_table->horizontalHeader()->sizeHint().height() +
                               fewestRows * m_table->verticalHeader()->defaultSectionSize());
+    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     layout->addWidget(m_table, 2);
     m_page = new PageScroll(page, this);
     return m_page;
@@ -208,12 +209,12 @@ QString ProgressScreen::summary(const casebook::Standing& standing) const {
             .arg(replay.rung + 1)
             .arg(standing.ladder->rungs.size())
             .arg(quantity::printVolume(standing.ladder->rungs.at(replay.rung), measures()));
-    QString words = tr("%1 is %2, on rung %3 of %4: %5 a day.")
-                        .arg(standing.member.name, intake::stateName(replay.state))
-                        .arg(replay.rung + 1)
-                        .arg(standing.ladder->rungs.size())
-                        .arg(quantity::printVolume(standing.ladder->rungs.at(replay.rung),
-                                                   measures()));
+    QString words =
+        tr("%1 is %2, on rung %3 of %4: %5 a day.")
+            .arg(standing.member.name, intake::stateName(replay.state))
+            .arg(replay.rung + 1)
+            .arg(standing.ladder->rungs.size())
+            .arg(quantity::printVolume(standing.ladder->rungs.at(replay.rung), measures()));
     const QLocale locale;
     const bool top = replay.rung + 1 == standing.ladder->rungs.size();
     if (top)

@@ -42,8 +42,7 @@ ResumePanel::ResumePanel(const ScreenContext& context, QWidget* parent)
 }
 
 void ResumePanel::show(const casebook::Casebook& book, const casebook::Standing& standing) {
-    const bool stopped =
-        standing.ladder && standing.replay.state == intake::LadderState::Stopped;
+    const bool stopped = standing.ladder && standing.replay.state == intake::LadderState::Stopped;
     setVisible(stopped);
     if (!stopped) {
         m_member = {};

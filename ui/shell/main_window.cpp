@@ -196,7 +196,9 @@ void MainWindow::update() {
 void MainWindow::restoreGeometryOrFit() {
     if (restoreGeometry(m_preferences.bytes(geometryKey)))
         return;
-    const QSize room = screen()->availableSize();
+    // The frame that the desktop puts around is not known before the window is shown.
+    const int frame = 2 * fontMetrics().lineSpacing();
+    const QSize room = screen()->availableSize() - QSize(frame / 2, frame);
     resize(
         room.boundedTo(QSize(fontMetrics().averageCharWidth() * 200, fontMetrics().height() * 55)));
 }

@@ -5,6 +5,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/widget_desk.h"
 
+#include <QLocale>
 #include <QTimer>
 
 namespace ladlework::ui {
@@ -14,6 +15,9 @@ int openWindow(int argc, char** argv, const QString& workbookPath) {
     QCoreApplication::setApplicationName(QStringLiteral("Ladlework"));
     QCoreApplication::setApplicationVersion(QStringLiteral(LADLEWORK_VERSION));
     QGuiApplication::setDesktopFileName(QStringLiteral("ladlework"));
+    // A system without a language set would write times to the second and days in code.
+    if (QLocale::system().language() == QLocale::C)
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
     applyAppearance(Preferences());
 
     const Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();

@@ -18,7 +18,8 @@ TEST(FirstPotTest, CanBeKeptOnceItHasAName) {
     EXPECT_FALSE(pot.vessel.isStored());
 }
 
-// Common practice, no source: a cup to a quart of water to a pound of bones, poultry 1.5 to 3 hours.
+// Common practice, no source: a cup to a quart of water to a pound of bones, poultry 1.5 to 3
+// hours.
 TEST(FirstPotTest, FollowsTheHouseRules) {
     const kitchen::Pot pot = firstPot();
     quantity::Mass bones;

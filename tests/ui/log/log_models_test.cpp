@@ -48,7 +48,9 @@ TEST_F(LogModelsTest, DayOfAFamily) {
     const Tester tester(&model, Tester::FailureReportingMode::Fatal);
     model.show(m_family.casebook(), FamilyWorkbook::today());
     ASSERT_EQ(model.rowCount(), 3);
-    const auto cell = [&](int column) { return model.index(0, column).data().toString(); };
+    const auto cell = [&](int column) {
+        return model.index(0, column).data().toString();
+    };
     EXPECT_EQ(cell(LogDayModel::MemberColumn), QStringLiteral("Ana Hale"));
     EXPECT_EQ(cell(LogDayModel::AskedColumn), QStringLiteral("4 cups"));
     EXPECT_TRUE(cell(LogDayModel::DrunkColumn).isEmpty());
@@ -75,8 +77,8 @@ TEST_F(LogModelsTest, UntouchedCellSaysNothing) {
     EXPECT_EQ(typed.size(), 0);
     EXPECT_TRUE(model.setData(cell, QStringLiteral("1"), Qt::EditRole));
     EXPECT_EQ(typed.size(), 1);
-    EXPECT_FALSE(model.setData(model.index(0, LogDayModel::AskedColumn), QStringLiteral("1"),
-                               Qt::EditRole));
+    EXPECT_FALSE(
+        model.setData(model.index(0, LogDayModel::AskedColumn), QStringLiteral("1"), Qt::EditRole));
 }
 
 TEST_F(LogModelsTest, DrinksOfADay) {

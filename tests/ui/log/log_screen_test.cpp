@@ -39,7 +39,9 @@ protected:
         return m_family.workbook().history().nextUndo()->sentence;
     }
     [[nodiscard]] qint64 lastAction() { return m_family.workbook().history().nextUndo()->id; }
-    void goTo(int row, int column) { m_table->setCurrentIndex(m_table->model()->index(row, column)); }
+    void goTo(int row, int column) {
+        m_table->setCurrentIndex(m_table->model()->index(row, column));
+    }
     /// Types into the table as a person does: the first key opens the editor of the cell.
     void type(const QString& text, Qt::Key end = Qt::Key_Return) {
         QTest::keyClicks(m_table, text.left(1));

@@ -29,7 +29,9 @@ protected:
         QCoreApplication::processEvents();
     }
     [[nodiscard]] people::Family record() { return m_family.casebook()->records().family; }
-    [[nodiscard]] QList<kitchen::Vessel> vessels() { return m_family.casebook()->records().vessels; }
+    [[nodiscard]] QList<kitchen::Vessel> vessels() {
+        return m_family.casebook()->records().vessels;
+    }
     static void type(QLineEdit* edit, const QString& text) {
         edit->setFocus();
         edit->selectAll();

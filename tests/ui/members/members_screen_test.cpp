@@ -81,7 +81,8 @@ TEST_F(MembersScreenTest, MemberIsAddedByKeys) {
     ASSERT_NE(dot, nullptr);
     EXPECT_EQ(dot->member.birth, QDate(2020, 3, 4));
     EXPECT_EQ(lastSentence(), QStringLiteral("Added Dot Hale"));
-    EXPECT_TRUE(byName<QLineEdit>(m_screen, QStringLiteral("Low end of the daily target"))->hasFocus())
+    EXPECT_TRUE(
+        byName<QLineEdit>(m_screen, QStringLiteral("Low end of the daily target"))->hasFocus())
         << "the target comes next";
     ASSERT_TRUE(m_family.workbook().undo());
     EXPECT_EQ(standing(QStringLiteral("Dot Hale")), nullptr);
@@ -90,8 +91,8 @@ TEST_F(MembersScreenTest, MemberIsAddedByKeys) {
 TEST_F(MembersScreenTest, InfantIsAddedWithoutATarget) {
     addByKeys(QStringLiteral("Eli Hale"), QStringLiteral("2026-09-01"));
     ASSERT_NE(standing(QStringLiteral("Eli Hale")), nullptr);
-    EXPECT_FALSE(byName<QLineEdit>(m_screen, QStringLiteral("Low end of the daily target"))
-                     ->isVisible());
+    EXPECT_FALSE(
+        byName<QLineEdit>(m_screen, QStringLiteral("Low end of the daily target"))->isVisible());
     ASSERT_FALSE(m_screen.findings().isEmpty());
     EXPECT_EQ(m_screen.findings().first().severity, Finding::Severity::Stop);
 }

@@ -26,8 +26,7 @@ TEST(NoteListModelTest, DayAndFirstWords) {
     model.setNotes({note(2, QDate(2026, 11, 3), words.repeated(5)),
                     note(1, QDate(2026, 10, 5), QStringLiteral("Begins.\n\nWell."))});
     ASSERT_EQ(model.rowCount(), 2);
-    EXPECT_EQ(model.index(1).data().toString(),
-              QStringLiteral("Mon, Oct 5, 2026\nBegins. Well."));
+    EXPECT_EQ(model.index(1).data().toString(), QStringLiteral("Mon, Oct 5, 2026\nBegins. Well."));
     const QString first = model.index(0).data().toString();
     EXPECT_TRUE(first.endsWith(u'…'));
     // Cut between two words: what is left is a beginning of the text that ends with a whole word.

@@ -23,7 +23,9 @@ protected:
         m_screen.show();
         QCoreApplication::processEvents();
     }
-    [[nodiscard]] QList<casebook::VisitNote> notes() { return m_family.casebook()->records().notes; }
+    [[nodiscard]] QList<casebook::VisitNote> notes() {
+        return m_family.casebook()->records().notes;
+    }
     [[nodiscard]] QDate familyReview() { return m_family.casebook()->records().family.reviewOn; }
     [[nodiscard]] QString lastSentence() {
         return m_family.workbook().history().nextUndo()->sentence;

@@ -20,22 +20,48 @@ struct ChangeCase {
 
 const ChangeCase cases[] = {
     {"Renamed the pot Chicken legs to Sunday pot",
-     [](Pot& pot) { pot.name = QStringLiteral("Sunday pot"); }},
+     [](Pot& pot) {
+         pot.name = QStringLiteral("Sunday pot");
+     }},
     {"Set the water of Chicken legs to 2 quarts",
-     [](Pot& pot) { pot.water = quantity::Volume::fromQuarts(2); }},
+     [](Pot& pot) {
+         pot.water = quantity::Volume::fromQuarts(2);
+     }},
     {"Set the simmer of Chicken legs to 3 h",
-     [](Pot& pot) { pot.simmer = quantity::Duration::fromHours(3); }},
-    {"Changed the salt of Chicken legs", [](Pot& pot) { pot.salt = {}; }},
-    {"Made Chicken legs a bone broth", [](Pot& pot) { pot.brew = Pot::Brew::BoneBroth; }},
-    {"Chose another vessel for Chicken legs", [](Pot& pot) { pot.vessel = VesselId{7}; }},
+     [](Pot& pot) {
+         pot.simmer = quantity::Duration::fromHours(3);
+     }},
+    {"Changed the salt of Chicken legs",
+     [](Pot& pot) {
+         pot.salt = {};
+     }},
+    {"Made Chicken legs a bone broth",
+     [](Pot& pot) {
+         pot.brew = Pot::Brew::BoneBroth;
+     }},
+    {"Chose another vessel for Chicken legs",
+     [](Pot& pot) {
+         pot.vessel = VesselId{7};
+     }},
     {"Added chicken feet to Chicken legs",
      [](Pot& pot) {
          pot.cuts.append({QStringLiteral("chicken-foot"), Mass::fromPounds(1), true});
      }},
-    {"Took onion out of Chicken legs", [](Pot& pot) { pot.extras.clear(); }},
-    {"Changed onion in Chicken legs", [](Pot& pot) { pot.extras[0].mass = Mass::fromGrams(1); }},
-    {"Changed the note on Chicken legs", [](Pot& pot) { pot.note = QStringLiteral("slowly"); }},
-    {"Changed the pot Chicken legs", [](Pot&) {}},
+    {"Took onion out of Chicken legs",
+     [](Pot& pot) {
+         pot.extras.clear();
+     }},
+    {"Changed onion in Chicken legs",
+     [](Pot& pot) {
+         pot.extras[0].mass = Mass::fromGrams(1);
+     }},
+    {"Changed the note on Chicken legs",
+     [](Pot& pot) {
+         pot.note = QStringLiteral("slowly");
+     }},
+    {"Changed the pot Chicken legs",
+     [](Pot&) {
+     }},
 };
 
 } // namespace

@@ -35,8 +35,7 @@ protected:
     void mouse(QEvent::Type type, double y) {
         const QPointF at(m_drawing.width() / 2.0, y);
         const bool move = type == QEvent::MouseMove;
-        QMouseEvent event(type, at, m_drawing.mapToGlobal(at),
-                          move ? Qt::NoButton : Qt::LeftButton,
+        QMouseEvent event(type, at, m_drawing.mapToGlobal(at), move ? Qt::NoButton : Qt::LeftButton,
                           type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton,
                           Qt::NoModifier);
         QCoreApplication::sendEvent(&m_drawing, &event);

@@ -29,8 +29,8 @@ struct LevelCase {
 
 // By hand: up to the top of the bones the water fills the room between them.
 const LevelCase cases[] = {
-    {0, 0, 500, 5},     {300, 200, 0, 0},    {300, 200, 100, 2.5}, {300, 200, 200, 5},
-    {300, 200, 700, 10}, {300, 0, 500, 8},   {300, 200, 5000, 20}, // over the brim
+    {0, 0, 500, 5},      {300, 200, 0, 0}, {300, 200, 100, 2.5}, {300, 200, 200, 5},
+    {300, 200, 700, 10}, {300, 0, 500, 8}, {300, 200, 5000, 20}, // over the brim
 };
 
 } // namespace
@@ -50,8 +50,8 @@ TEST(PotLevelsTest, BonesStandAsTheyPack) {
 }
 
 TEST(PotLevelsTest, WaterIsTheInverseOfSurfaceBelowTheBrim) {
-    for (const auto& [bones, covered] : {std::pair(0.0, 0.0), std::pair(300.0, 200.0),
-                                         std::pair(900.0, 450.0)}) {
+    for (const auto& [bones, covered] :
+         {std::pair(0.0, 0.0), std::pair(300.0, 200.0), std::pair(900.0, 450.0)}) {
         const PotLevels pot = levels(bones, covered);
         for (double ml = 10; bones + ml <= 1990; ml += 37) {
             const Volume water = Volume::fromMillilitres(ml);

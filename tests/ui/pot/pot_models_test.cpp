@@ -58,8 +58,8 @@ TEST_F(PotModelsTest, CutsAreChangedAddedAndTakenOut) {
     EXPECT_TRUE(model.setData(mass, 907.18474, Qt::EditRole));
     EXPECT_EQ(mass.data().toString(), QStringLiteral("2 lb"));
     EXPECT_FALSE(model.setData(mass, 0.0, Qt::EditRole));
-    EXPECT_TRUE(model.setData(model.index(0, CutsModel::RawColumn), Qt::Unchecked,
-                              Qt::CheckStateRole));
+    EXPECT_TRUE(
+        model.setData(model.index(0, CutsModel::RawColumn), Qt::Unchecked, Qt::CheckStateRole));
     EXPECT_FALSE(model.cuts().first().raw);
     model.add({QStringLiteral("chicken-foot"), Mass::fromPounds(1), true});
     model.remove(0);

@@ -18,11 +18,16 @@ struct BearingCase {
 
 // The bounds of the ladder's rules by default: mild to 2, moderate to 5, strong to 8.
 const BearingCase cases[] = {
-    {std::nullopt, false, Bearing::Fine}, {0, false, Bearing::Fine},
-    {1, false, Bearing::Mild},            {2, false, Bearing::Mild},
-    {3, false, Bearing::Moderate},        {5, false, Bearing::Moderate},
-    {6, false, Bearing::Strong},          {8, false, Bearing::Strong},
-    {9, false, Bearing::Stop},            {10, false, Bearing::Stop},
+    {std::nullopt, false, Bearing::Fine},
+    {0, false, Bearing::Fine},
+    {1, false, Bearing::Mild},
+    {2, false, Bearing::Mild},
+    {3, false, Bearing::Moderate},
+    {5, false, Bearing::Moderate},
+    {6, false, Bearing::Strong},
+    {8, false, Bearing::Strong},
+    {9, false, Bearing::Stop},
+    {10, false, Bearing::Stop},
     {1, true, Bearing::Stop},
 };
 

@@ -48,8 +48,9 @@ private:
             if (const auto added = book.log().addEntry(action, entry); !added)
                 return passOn(added);
         }
-        return felt(action, QDate(2026, 10, 8), 4, false)
-            .and_then([&] { return felt(action, QDate(2026, 10, 20), 10, true); });
+        return felt(action, QDate(2026, 10, 8), 4, false).and_then([&] {
+            return felt(action, QDate(2026, 10, 20), 10, true);
+        });
     }
     Outcome felt(store::Action& action, QDate day, int strength, bool redFlag) {
         intake::Reaction reaction;
