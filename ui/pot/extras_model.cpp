@@ -106,7 +106,7 @@ QVariant ExtrasModel::headerData(int section, Qt::Orientation orientation, int r
         return QAbstractTableModel::headerData(section, orientation, role);
     switch (section) {
     case ItemColumn:
-        return tr("Vegetables and seasoning");
+        return tr("Vegetables, herbs");
     case PiecesColumn:
         return tr("Pieces");
     default:

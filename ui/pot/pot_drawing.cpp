@@ -20,7 +20,7 @@ constexpr int waterAlpha = 56;
 constexpr int boneAlpha = 200;
 constexpr double boneSizeCm = 5.0; // as drawn
 constexpr int fewestLines = 9;
-constexpr int mostLines = 20;
+constexpr int mostLines = 16;
 
 Volume keyStep(quantity::MeasureSystem measures) {
     return measures == quantity::MeasureSystem::Metric ? Volume::fromMillilitres(50)
