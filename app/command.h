@@ -1,7 +1,8 @@
 #pragma once
 
 #include "app/outside.h"
-#include "foundation/id.h"
+#include "casebook/family_records.h"
+#include "store/workbook.h"
 
 #include <QByteArray>
 #include <QJsonObject>
@@ -9,13 +10,6 @@
 #include <QStringList>
 #include <memory>
 #include <optional>
-
-namespace ladlework::store {
-class Workbook;
-}
-namespace ladlework::kitchen {
-class Catalogue;
-}
 
 namespace ladlework::app {
 
@@ -29,8 +23,8 @@ struct Answer {
 class Words {
 public:
     /// `options` are names such as "family"; those that end in "!" are switches without a value.
-    /// BadInput for an unknown option, one without its value or given twice, or for fewer or more
-    /// than `positional` other words. The sentence ends with the usage line.
+    /// BadInput for an unknown option, one without its value or given twice, for an empty word, or
+    /// for fewer or more than `positional` other words. The sentence ends with the usage line.
     static Result<Words> from(const QStringList& arguments, qsizetype positional,
                               const QStringList& options, const QString& usage);
 
@@ -78,8 +72,14 @@ Result<QByteArray> readInput(const QString& path);
 /// BadInput when the folder that a file is to be written to does not exist.
 Outcome checkFolder(const QString& path);
 /// Opens a workbook that must exist.
-Result<std::unique_ptr<store::Workbook>> openWorkbook(const QString& path, const Outside& outside);
-/// The one family with this name (case does not matter).
-Result<FamilyId> familyNamed(store::Workbook& workbook, const QString& name);
+Result<std::unique_ptr<store::Workbook>> openWorkbook(const QString& path, store::Opening opening,
+                                                      const Outside& outside);
+/// The workbook that is the first word, open, and the records of the family given with --family
+/// (case does not matter).
+struct OpenFamily {
+    std::unique_ptr<store::Workbook> workbook;
+    casebook::FamilyRecords records;
+};
+Result<OpenFamily> openFamily(const Words& words, store::Opening opening, const Outside& outside);
 
 } // namespace ladlework::app

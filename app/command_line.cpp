@@ -23,11 +23,11 @@ const Command* commandNamed(const QString& name) {
     return found == all.end() ? nullptr : &*found;
 }
 
-/// Words that will be commands; kept from being taken for the name of a workbook.
-bool isCommandToCome(const QString& word) {
-    static const QStringList names{QStringLiteral("export"), QStringLiteral("backup"),
-                                   QStringLiteral("restore")};
-    return names.contains(word);
+QString commandNames() {
+    QStringList names;
+    for (const Command& command : commands())
+        names.append(command.name);
+    return names.join(QStringLiteral(", "));
 }
 
 bool asksForHelp(const QString& word) {
@@ -112,13 +112,14 @@ CommandResult openWindow(const QStringList& arguments, const Outside& outside) {
     const QString path = arguments.value(0);
     if (path.startsWith(QLatin1Char('-')))
         return refuse(say("\"%1\" is not known; see ladlework --help.").arg(path));
+    if (!path.isEmpty() && !QFileInfo(path).isFile())
+        return refuse(say("There is no such file, and no command of that name; the commands are "
+                          "%1.")
+                          .arg(commandNames()),
+                      path);
     if (arguments.size() > 1)
         return refuse(
             say("\"%1\" is one word too many; the window opens one workbook.").arg(arguments[1]));
-    if (!path.isEmpty() && !QFileInfo(path).isFile())
-        return refuse(say("There is no such file, and no command of that name; see "
-                          "ladlework --help."),
-                      path);
     return {{}, {}, outside.openWindow(path)};
 }
 
@@ -130,8 +131,6 @@ CommandResult dispatch(const QStringList& arguments, const Outside& outside) {
         return tell(QStringLiteral("Ladlework " LADLEWORK_VERSION "\n"));
     if (const Command* command = commandNamed(first))
         return run(*command, arguments.sliced(1), outside);
-    if (isCommandToCome(first))
-        return refuse(say("\"%1\" is not available yet in this version.").arg(first));
     return openWindow(arguments, outside);
 }
 
@@ -142,8 +141,7 @@ Face faceOf(const QStringList& arguments) {
     if (first == QStringLiteral("handout"))
         return Face::Pages;
     const bool terminal = first.startsWith(QStringLiteral("--")) || asksForHelp(first) ||
-                          asksForVersion(first) || isCommandToCome(first) ||
-                          commandNamed(first) != nullptr;
+                          asksForVersion(first) || commandNamed(first) != nullptr;
     return terminal ? Face::Terminal : Face::Window;
 }
 

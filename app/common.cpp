@@ -1,5 +1,4 @@
 #include "app/command.h"
-#include "store/workbook.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -14,44 +13,21 @@ QString say(const char* sentence) {
     return QCoreApplication::translate("CommandLine", sentence);
 }
 
-} // namespace
-
-tl::unexpected<Problem> inFile(const QString& path, Problem problem) {
-    if (problem.place.isEmpty())
-        problem.place = path;
-    else if (!problem.place.startsWith(path))
-        problem.place = path + QStringLiteral(": ") + problem.place;
-    return tl::unexpected<Problem>(std::move(problem));
+QString nameAFile() {
+    return say("This is a folder; name a file.");
 }
 
-Result<QByteArray> readInput(const QString& path) {
-    if (!QFileInfo(path).isFile())
-        return problem(Problem::Kind::NotFound, say("There is no such file."), path);
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return problem(Problem::Kind::Unavailable,
-                       say("The file cannot be read: %1.").arg(file.errorString()), path);
-    return file.readAll();
-}
-
-Outcome checkFolder(const QString& path) {
+/// That a file to read is there, and a file.
+Outcome checkThere(const QString& path) {
     const QFileInfo file(path);
     if (file.isDir())
-        return problem(Problem::Kind::BadInput, say("This is a folder; name a file."), path);
-    if (!file.absoluteDir().exists())
-        return problem(Problem::Kind::BadInput, say("There is no such folder to write to."), path);
+        return problem(Problem::Kind::BadInput, nameAFile(), path);
+    if (!file.isFile())
+        return problem(Problem::Kind::NotFound, say("There is no such file."), path);
     return {};
 }
 
-Result<std::unique_ptr<store::Workbook>> openWorkbook(const QString& path, const Outside& outside) {
-    if (!QFileInfo(path).isFile())
-        return problem(Problem::Kind::NotFound, say("There is no such file."), path);
-    auto workbook = store::Workbook::open(path, outside.clock);
-    if (!workbook)
-        return inFile(path, workbook.error());
-    return workbook;
-}
-
+/// The one family with this name.
 Result<FamilyId> familyNamed(store::Workbook& workbook, const QString& name) {
     QList<FamilyId> found;
     for (const people::Family& family : workbook.families().families())
@@ -67,6 +43,65 @@ Result<FamilyId> familyNamed(store::Workbook& workbook, const QString& name) {
                            .arg(name),
                        workbook.path());
     return found.first();
+}
+
+} // namespace
+
+tl::unexpected<Problem> inFile(const QString& path, Problem problem) {
+    const QString names = QStringLiteral(": ");
+    if (problem.place.isEmpty())
+        problem.place = path;
+    else if (problem.place != path && !problem.place.startsWith(QString(path + names)))
+        problem.place = path + names + problem.place;
+    return tl::unexpected<Problem>(std::move(problem));
+}
+
+Result<QByteArray> readInput(const QString& path) {
+    if (const Outcome there = checkThere(path); !there)
+        return passOn(there);
+    QFile file(path);
+    QByteArray bytes;
+    if (file.open(QIODevice::ReadOnly))
+        bytes = file.readAll();
+    if (file.error() != QFileDevice::NoError)
+        return problem(Problem::Kind::Unavailable,
+                       say("The file cannot be read: %1.").arg(file.errorString()), path);
+    return bytes;
+}
+
+Outcome checkFolder(const QString& path) {
+    const QFileInfo file(path);
+    if (file.isDir())
+        return problem(Problem::Kind::BadInput, nameAFile(), path);
+    if (!file.absoluteDir().exists())
+        return problem(Problem::Kind::BadInput, say("There is no such folder to write to."), path);
+    return {};
+}
+
+Result<std::unique_ptr<store::Workbook>> openWorkbook(const QString& path, store::Opening opening,
+                                                      const Outside& outside) {
+    if (const Outcome there = checkThere(path); !there)
+        return passOn(there);
+    auto workbook = store::Workbook::open(path, outside.clock, opening);
+    if (!workbook)
+        return inFile(path, workbook.error());
+    return workbook;
+}
+
+Result<OpenFamily> openFamily(const Words& words, store::Opening opening, const Outside& outside) {
+    const auto name = words.needed(QStringLiteral("family"));
+    if (!name)
+        return passOn(name);
+    auto workbook = openWorkbook(words.at(0), opening, outside);
+    if (!workbook)
+        return passOn(workbook);
+    const auto id = familyNamed(**workbook, *name);
+    if (!id)
+        return passOn(id);
+    auto records = (*workbook)->records(*id);
+    if (!records)
+        return inFile(words.at(0), records.error());
+    return OpenFamily{*std::move(workbook), *std::move(records)};
 }
 
 } // namespace ladlework::app

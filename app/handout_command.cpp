@@ -1,10 +1,10 @@
 #include "app/command.h"
 #include "casebook/casebook.h"
 #include "handout/family_handout.h"
-#include "store/workbook.h"
 #include "week/week_plan.h"
 
 #include <QCoreApplication>
+#include <QFileInfo>
 #include <QJsonArray>
 #include <stdexcept>
 
@@ -21,7 +21,32 @@ tl::unexpected<Problem> badOption(const QString& option, const QString& words) {
                    QStringLiteral("--") + option);
 }
 
-Result<handout::HandoutOptions> optionsFrom(const Words& words) {
+constexpr int mostYearsBack = 10;
+constexpr int mostYearsAhead = 1;
+
+/// A year mistyped would otherwise be played through day by day.
+Outcome checkWeek(QDate day, QDate today) {
+    const QDate first = today.addYears(-mostYearsBack);
+    const QDate last = today.addYears(mostYearsAhead);
+    if (day >= first && day <= last)
+        return {};
+    return badOption(QStringLiteral("week"),
+                     say("a day from %1 to %2: at most %3 years back and %4 year ahead")
+                         .arg(first.toString(Qt::ISODate), last.toString(Qt::ISODate))
+                         .arg(mostYearsBack)
+                         .arg(mostYearsAhead));
+}
+
+/// The pages never take the place of the workbook they are printed from, under whatever name.
+Outcome checkTarget(const QString& out, const QString& workbook) {
+    const QString target = QFileInfo(out).canonicalFilePath();
+    if (!target.isEmpty() && target == QFileInfo(workbook).canonicalFilePath())
+        return problem(Problem::Kind::Refused,
+                       say("This is the workbook itself; name another file for the pages."), out);
+    return checkFolder(out);
+}
+
+Result<handout::HandoutOptions> optionsFrom(const Words& words, QDate today) {
     handout::HandoutOptions options;
     const auto week = words.needed(QStringLiteral("week"));
     if (!week)
@@ -29,6 +54,8 @@ Result<handout::HandoutOptions> optionsFrom(const Words& words) {
     const QDate day = QDate::fromString(*week, QStringLiteral("yyyy-MM-dd"));
     if (!day.isValid() || week->size() != 10)
         return badOption(QStringLiteral("week"), say("a day written as YYYY-MM-DD"));
+    if (const Outcome near = checkWeek(day, today); !near)
+        return passOn(near);
     options.week = week::weekStart(day);
     options.largePrint = words.has(QStringLiteral("large-print"));
 
@@ -70,32 +97,23 @@ QJsonObject describe(const handout::Document& document, const QString& out, cons
 } // namespace
 
 Result<Answer> runHandout(const Words& words, const Outside& outside) {
-    const auto family = words.needed(QStringLiteral("family"));
-    const auto out = words.needed(QStringLiteral("out"));
-    for (const auto* needed : {&family, &out})
-        if (!*needed)
-            return passOn(*needed);
-    const auto options = optionsFrom(words);
+    const auto options = optionsFrom(words, outside.clock.nowUtc().date());
     if (!options)
         return passOn(options);
-    if (const Outcome folder = checkFolder(*out); !folder)
-        return tl::unexpected<Problem>(folder.error());
+    const auto out = words.needed(QStringLiteral("out"));
+    if (!out)
+        return passOn(out);
+    if (const Outcome target = checkTarget(*out, words.at(0)); !target)
+        return passOn(target);
 
     const Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
     if (!catalogue)
         throw std::runtime_error(toLine(catalogue.error()).toStdString());
-    const auto workbook = openWorkbook(words.at(0), outside);
-    if (!workbook)
-        return passOn(workbook);
-    const auto id = familyNamed(**workbook, *family);
-    if (!id)
-        return passOn(id);
-    const auto records = (*workbook)->records(*id);
-    if (!records)
-        return inFile(words.at(0), records.error());
-
-    const casebook::Casebook casebook(*records, *catalogue,
-                                      outside.clock.today(records->family.zone));
+    const auto open = openFamily(words, store::Opening::ToRead, outside);
+    if (!open)
+        return passOn(open);
+    const casebook::Casebook casebook(open->records, *catalogue,
+                                      outside.clock.today(open->records.family.zone));
     const handout::Document document = handout::familyHandout(casebook, *options);
     if (const Outcome written = outside.writePdf(document, *out); !written)
         return inFile(*out, written.error());

@@ -1,6 +1,5 @@
 #include "app/command.h"
 #include "exchange/log_csv.h"
-#include "store/workbook.h"
 
 #include <QJsonArray>
 
@@ -47,20 +46,15 @@ QJsonArray refusedOf(const exchange::LogReport& report) {
 } // namespace
 
 Result<Answer> runImport(const Words& words, const Outside& outside) {
-    const auto family = words.needed(QStringLiteral("family"));
+    const bool dryRun = words.has(QStringLiteral("dry-run"));
     const auto log = words.needed(QStringLiteral("log"));
-    for (const auto* needed : {&family, &log})
-        if (!*needed)
-            return passOn(*needed);
-    const auto workbook = openWorkbook(words.at(0), outside);
-    if (!workbook)
-        return passOn(workbook);
-    const auto id = familyNamed(**workbook, *family);
-    if (!id)
-        return passOn(id);
-    const auto records = (*workbook)->records(*id);
-    if (!records)
-        return inFile(words.at(0), records.error());
+    if (!log)
+        return passOn(log);
+    const auto open =
+        openFamily(words, dryRun ? store::Opening::ToRead : store::Opening::ToWrite, outside);
+    if (!open)
+        return passOn(open);
+    const casebook::FamilyRecords& records = open->records;
     const auto csv = readInput(*log);
     if (!csv)
         return passOn(csv);
@@ -68,21 +62,20 @@ Result<Answer> runImport(const Words& words, const Outside& outside) {
     if (!text)
         return inFile(*log, text.error());
 
-    const exchange::LogDays days{outside.clock.today(records->family.zone), 0, false};
-    const auto report = exchange::readLog(*text, exchange::LogNames::of(*records), *records, days);
+    const exchange::LogDays days{outside.clock.today(records.family.zone), 0, false};
+    const auto report = exchange::readLog(*text, exchange::LogNames::of(records), records, days);
     if (!report)
         return inFile(*log, report.error());
 
-    const bool dryRun = words.has(QStringLiteral("dry-run"));
     Answer answer;
     answer.json = QJsonObject{{QStringLiteral("workbook"), words.at(0)},
-                              {QStringLiteral("family"), records->family.name},
+                              {QStringLiteral("family"), records.family.name},
                               {QStringLiteral("log"), *log},
                               {QStringLiteral("dry_run"), dryRun},
                               {QStringLiteral("entries"), report->entryCount()},
                               {QStringLiteral("reactions"), report->reactionCount()},
                               {QStringLiteral("already_there"), report->alreadyThere},
-                              {QStringLiteral("lines"), additionsOf(*report, *records)},
+                              {QStringLiteral("lines"), additionsOf(*report, records)},
                               {QStringLiteral("refused"), refusedOf(*report)}};
     if (!report->refused.isEmpty()) {
         const Problem first = inFile(*log, exchange::toProblem(report->refused.first())).value();
@@ -92,7 +85,8 @@ Result<Answer> runImport(const Words& words, const Outside& outside) {
         return answer;
     }
     if (!dryRun)
-        if (const Outcome imported = exchange::importLog(**workbook, *records, *report); !imported)
+        if (const Outcome imported = exchange::importLog(*open->workbook, records, *report);
+            !imported)
             return inFile(words.at(0), imported.error());
     return answer;
 }

@@ -25,11 +25,6 @@ Result<QJsonObject> reckonPot(const QJsonObject& input) {
 
 Result<Answer> runReckon(const Words& words, const Outside& /*outside*/) {
     const QString what = words.at(0);
-    static const QStringList toCome{QStringLiteral("cooling"), QStringLiteral("patterns"),
-                                    QStringLiteral("week")};
-    if (toCome.contains(what))
-        return problem(Problem::Kind::BadInput,
-                       say("\"reckon %1\" is not available yet in this version.").arg(what));
     if (what != QStringLiteral("pot") && what != QStringLiteral("ladder"))
         return problem(
             Problem::Kind::BadInput,

@@ -1,9 +1,10 @@
 #include "app/command.h"
 #include "casebook/casebook.h"
+#include "foundation/finding_json.h"
 #include "store/workbook.h"
 
 #include <QCoreApplication>
-#include <QJsonArray>
+#include <QJsonObject>
 #include <stdexcept>
 
 namespace ladlework::app {
@@ -38,23 +39,6 @@ Findings deriveAll(store::Workbook& workbook, const kitchen::Catalogue& catalogu
     return findings;
 }
 
-QJsonValue numberOrNull(const std::optional<double>& number) {
-    return number ? QJsonValue(*number) : QJsonValue();
-}
-
-QJsonArray toJson(const Findings& findings) {
-    QJsonArray list;
-    for (const Finding& finding : findings)
-        list.append(QJsonObject{{QStringLiteral("severity"), severityId(finding.severity)},
-                                {QStringLiteral("code"), finding.code},
-                                {QStringLiteral("text"), finding.text},
-                                {QStringLiteral("value"), numberOrNull(finding.value)},
-                                {QStringLiteral("limit"), numberOrNull(finding.limit)},
-                                {QStringLiteral("unit"), finding.unit},
-                                {QStringLiteral("source"), finding.source}});
-    return list;
-}
-
 } // namespace
 
 Result<Answer> runVerify(const Words& words, const Outside& outside) {
@@ -62,7 +46,7 @@ Result<Answer> runVerify(const Words& words, const Outside& outside) {
     const Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
     if (!catalogue)
         throw std::runtime_error(toLine(catalogue.error()).toStdString());
-    const auto workbook = openWorkbook(path, outside);
+    const auto workbook = openWorkbook(path, store::Opening::ToRead, outside);
     if (!workbook)
         return passOn(workbook);
     Findings findings = (*workbook)->verify();
@@ -71,7 +55,7 @@ Result<Answer> runVerify(const Words& words, const Outside& outside) {
 
     Answer answer;
     answer.json = QJsonObject{{QStringLiteral("workbook"), path},
-                              {QStringLiteral("findings"), toJson(findings)}};
+                              {QStringLiteral("findings"), findingsJson(findings)}};
     if (!findings.isEmpty())
         answer.problem = Problem{Problem::Kind::Damaged, findings.first().text, {}, path};
     return answer;

@@ -42,6 +42,9 @@ Result<Words> Words::from(const QStringList& arguments, qsizetype positional,
     }
     if (words.m_positional.size() < positional)
         return wrong(say("Something is missing."), usage);
+    for (const QString& word : words.m_positional)
+        if (word.trimmed().isEmpty())
+            return wrong(say("A name is empty."), usage);
     if (words.m_positional.size() > positional)
         return wrong(say("\"%1\" is one word too many.").arg(words.m_positional[positional]),
                      usage);

@@ -15,13 +15,6 @@ int dayIndex(QDate start, QDate day) {
     return static_cast<int>(start.daysTo(day));
 }
 
-const kitchen::Batch* batchOf(const FamilyRecords& records, const week::Placement& placement) {
-    const auto found = std::ranges::find_if(records.batches, [&](const kitchen::Batch& batch) {
-        return batch.pot == placement.pot && batch.day == placement.day;
-    });
-    return found == records.batches.end() ? nullptr : &*found;
-}
-
 QString nameOf(const StockItem& item) {
     return item.lot.container.isEmpty() ? item.potName
                                         : Words::tr("%1, %2").arg(item.potName, item.lot.container);
@@ -107,32 +100,52 @@ quantity::Volume CarriedStock::drunkFrom(const week::Placement& placement) const
     return drunk;
 }
 
-std::optional<week::Source> CarriedStock::planned(const week::Placement& placement, QDate start) {
+std::optional<week::Source> CarriedStock::sourceOf(const Cooking& cooking, QDate start) {
+    const week::Placement& placement = cooking.placement;
     const kitchen::Pot* pot = m_casebook.pot(placement.pot);
     if (pot == nullptr)
         return std::nullopt;
-    const kitchen::Batch* batch = batchOf(m_casebook.records(), placement);
     week::Source source;
     source.name = nameOf(*pot, placement.day);
     source.pot = pot->id;
-    source.volume = batch != nullptr && batch->yield ? *batch->yield : expectedStock(*pot);
+    source.volume = cooking.batch != nullptr && cooking.batch->yield ? *cooking.batch->yield
+                                                                     : expectedStock(*pot);
     source.readyDay = std::max(0, dayIndex(start, placement.day));
     source.lastDay = dayIndex(start, placement.day) + m_casebook.records().practice.fridgeDays;
     source.may = whoMay(*pot);
     return source;
 }
 
-std::optional<week::Source> CarriedStock::cooking(const week::Placement& placement, QDate start) {
-    std::optional<week::Source> source = planned(placement, start);
-    if (!source || source->lastDay < source->readyDay)
-        return std::nullopt;
-    if (placement.day > m_casebook.today())
-        return source;
-    const kitchen::Batch* batch = batchOf(m_casebook.records(), placement);
-    if (batch != nullptr && lotsStoredOf(*batch))
-        return std::nullopt;
-    source->volume = std::max(source->volume - drunkFrom(placement), quantity::Volume());
-    return source;
+QList<week::Source> CarriedStock::planned(const QList<week::Placement>& placements, QDate start) {
+    QList<week::Source> sources;
+    for (const Cooking& cooking : matchBatches(placements, m_casebook.records().batches)) {
+        if (const std::optional<week::Source> source = sourceOf(cooking, start))
+            sources.append(*source);
+    }
+    return sources;
+}
+
+QList<week::Source> CarriedStock::cookings(const QList<week::Placement>& placements, QDate start) {
+    QList<week::Source> sources;
+    QHash<std::pair<PotId, QDate>, quantity::Volume> drunk; // not yet taken from a cooking
+    for (const Cooking& cooking : matchBatches(placements, m_casebook.records().batches)) {
+        std::optional<week::Source> source = sourceOf(cooking, start);
+        if (!source || source->lastDay < source->readyDay)
+            continue;
+        const week::Placement& placement = cooking.placement;
+        if (placement.day <= m_casebook.today()) {
+            if (cooking.batch != nullptr && lotsStoredOf(*cooking.batch))
+                continue;
+            const std::pair key(placement.pot, placement.day);
+            if (!drunk.contains(key))
+                drunk.insert(key, drunkFrom(placement));
+            const quantity::Volume taken = std::min(drunk[key], source->volume);
+            drunk[key] -= taken;
+            source->volume -= taken;
+        }
+        sources.append(*source);
+    }
+    return sources;
 }
 
 QList<week::Source> CarriedStock::leftOver(const week::OutlookInput& before) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "casebook/casebook.h"
+#include "casebook/cooking.h"
 
 #include <QHash>
 
@@ -17,19 +18,21 @@ public:
     /// use-by is a matter of taste only. Fridge lots past their use-by are no stock.
     QList<week::Source> lots(QDate start);
 
-    /// A cooking of a plan as it was planned, with its measured yield when there is one; nothing
-    /// when the pot is gone.
-    std::optional<week::Source> planned(const week::Placement& placement, QDate start);
+    /// Cookings as they were planned, each with the measured yield of its own batch when there is
+    /// one; without those whose pot is gone.
+    QList<week::Source> planned(const QList<week::Placement>& placements, QDate start);
 
-    /// What there is or will be of a cooking. One of today or before counts less what
-    /// the log took from it; nothing when its lots were stored (they count
-    /// themselves), when it is past its last day, or when the pot is gone.
-    std::optional<week::Source> cooking(const week::Placement& placement, QDate start);
+    /// What there is or will be of cookings (all of a day together). One of today or before counts
+    /// less what the log took from it; cookings of one pot and day share that, in their order.
+    /// Without those whose lots were stored (they count themselves), that are past their last day,
+    /// or whose pot is gone.
+    QList<week::Source> cookings(const QList<week::Placement>& placements, QDate start);
 
     /// What a horizon of `days` days leaves over, as sources of the horizon that follows it.
     static QList<week::Source> leftOver(const week::OutlookInput& before);
 
 private:
+    std::optional<week::Source> sourceOf(const Cooking& cooking, QDate start);
     QList<MemberId> whoMay(const kitchen::Pot& pot);
     quantity::Volume expectedStock(const kitchen::Pot& pot);
     [[nodiscard]] quantity::Volume drunkFrom(const week::Placement& placement) const;

@@ -3,16 +3,11 @@
 #include "casebook/standing_maker.h"
 #include "casebook/usual_vessel.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace ladlework::casebook {
 
 namespace {
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(Casebook)
-};
-
 std::optional<double> sodiumLimitOf(const Standing& standing) {
     std::optional<double> limit;
     for (const people::Caution& caution : standing.cautions) {
@@ -20,15 +15,6 @@ std::optional<double> sodiumLimitOf(const Standing& standing) {
             limit = std::min(limit.value_or(*caution.sodiumLimitMg), *caution.sodiumLimitMg);
     }
     return limit;
-}
-
-/// The catalogue's words for what a recorded allergy keeps out of the pot.
-QStringList allergensOf(const people::Caution& caution) {
-    if (caution.kind == QLatin1String("allergy-fish"))
-        return {QStringLiteral("fish")};
-    if (caution.kind == QLatin1String("allergy-celery"))
-        return {QStringLiteral("celery"), QStringLiteral("celeriac")};
-    return {};
 }
 
 kitchen::Drinker drinkerOf(const Standing& standing) {
@@ -39,7 +25,7 @@ kitchen::Drinker drinkerOf(const Standing& standing) {
             drinker.mayNot.append(note.subject.id);
     }
     for (const people::Caution& caution : standing.cautions) {
-        for (const QString& allergen : allergensOf(caution)) {
+        for (const QString& allergen : people::keptOut(caution)) {
             if (!drinker.mayNot.contains(allergen))
                 drinker.mayNot.append(allergen);
         }
@@ -47,6 +33,9 @@ kitchen::Drinker drinkerOf(const Standing& standing) {
     drinker.sodiumLimitMg = sodiumLimitOf(standing);
     drinker.band = standing.band;
     drinker.perDay = standing.askedToday;
+    drinker.boneBroth = standing.phase && standing.phase->rules.boneBroth;
+    if (standing.phase)
+        drinker.phase = standing.phase->name;
     return drinker;
 }
 
@@ -107,16 +96,7 @@ std::vector<kitchen::Drinker> Casebook::drinkers() const {
 }
 
 kitchen::WhoMay Casebook::whoMay(const Standing& standing, const kitchen::Pot& pot) const {
-    kitchen::WhoMay verdict = kitchen::whoMay(drinkerOf(standing), pot, *m_catalogue);
-    const bool brothAllowed = standing.phase && standing.phase->rules.boneBroth;
-    if (verdict.may && pot.brew == kitchen::Pot::Brew::BoneBroth && !brothAllowed) {
-        verdict.may = false;
-        verdict.why =
-            standing.phase
-                ? Words::tr("bone broth waits for a later phase than %1").arg(standing.phase->name)
-                : Words::tr("bone broth waits until a phase is set that allows it");
-    }
-    return verdict;
+    return kitchen::whoMay(drinkerOf(standing), pot, *m_catalogue);
 }
 
 kitchen::PhaseRules Casebook::rulesFor(const kitchen::Pot& pot) const {
@@ -146,7 +126,6 @@ kitchen::BrewInput Casebook::brewInput(const kitchen::Pot& pot) const {
     input.drinkers = drinkers();
     if (m_records.family.meatPerDay > quantity::Mass())
         input.meatPerDay = m_records.family.meatPerDay;
-    input.fridgeDays = m_records.practice.fridgeDays;
     return input;
 }
 

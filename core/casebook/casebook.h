@@ -18,9 +18,15 @@ struct Standing {
     std::optional<people::Phase> phase;
     std::optional<intake::Target> target; ///< the latest one in force
     std::optional<intake::Ladder> ladder; ///< the latest one in force
+    /// A stop on an earlier ladder holds on a later one until a recorded decision; the first day of
+    /// a ladder included, which then begins on its first rung.
     /// Up to yesterday, and today when an entry, a reaction or a decision of today is recorded.
     intake::LadderReplay replay;
     std::optional<intake::TargetDate> targetDate;
+    /// The day of the stop while stopped, also when it came on an earlier ladder; null otherwise.
+    QDate stoppedSince;
+    /// A recorded decision to go on that takes effect after today.
+    std::optional<intake::Decision> goesOn;
     quantity::Volume askedToday;             ///< 0 while stopped or without a ladder
     QList<people::ToleranceNote> tolerances; ///< the latest note of each subject
     QList<people::Caution> cautions;
@@ -72,6 +78,7 @@ public:
 
     /// What the member is asked to drink on each of `days` days from `start`: for past days the
     /// amount in force then, from today on the climb as it goes when every day is a good day.
+    /// Nothing for days more than ten years after today: no plan reaches so far.
     [[nodiscard]] QList<quantity::Volume> plannedAmounts(MemberId member, QDate start,
                                                          int days) const;
 

@@ -5,6 +5,9 @@
 namespace ladlework::casebook {
 
 namespace {
+/// Every day up to the one asked for is played through, so there must be a last one.
+constexpr int mostYearsAhead = 10;
+
 /// The last day on which a ladder of the list is in force, within `end`.
 QDate lastDayOf(const QList<intake::Ladder>& ladders, qsizetype index, QDate end) {
     QDate last = end;
@@ -48,7 +51,7 @@ QList<quantity::Volume> Casebook::plannedAmounts(MemberId member, QDate start, i
     if (standing == nullptr || days <= 0 || !start.isValid())
         return amounts;
     const MemberLog log = memberLog(m_records, standing->member, m_today);
-    const QDate end = start.addDays(days - 1);
+    const QDate end = std::min(start.addDays(days - 1), m_today.addYears(mostYearsAhead));
     const QDate firstOpen = log.touches(m_today) ? m_today.addDays(1) : m_today;
     for (qsizetype index = 0; index < log.ladders.size(); ++index) {
         const intake::Ladder& ladder = log.ladders[index];
@@ -59,7 +62,7 @@ QList<quantity::Volume> Casebook::plannedAmounts(MemberId member, QDate start, i
             intake::logDays(log.entries, log.reactions, ladder.from);
         const intake::LadderReplay replay = intake::replay(
             ladder, withGoodDays(known, ladder, std::max(firstOpen, ladder.from), last),
-            decisionsFor(ladder, log), last);
+            decisionsFor(ladder, log), last, {stopBefore(log, index).has_value()});
         for (QDate day = std::max(ladder.from, start); day <= last; day = day.addDays(1))
             amounts[start.daysTo(day)] = askedOn(replay, ladder, day, m_today);
     }

@@ -54,9 +54,9 @@ Finding underSixMonths(const QString& name) {
     Finding finding;
     finding.severity = Finding::Severity::Stop;
     finding.code = QStringLiteral("under-six-months");
-    finding.text = Words::tr("%1 is under 6 months: no amounts and no ladder here. Refer to the "
+    finding.text = Words::tr("%1 is an %2: no amounts and no ladder here. Refer to the "
                              "clinician who looks after the baby.")
-                       .arg(name);
+                       .arg(name, ageBandName(AgeBand::InfantUnderSixMonths));
     finding.source =
         Words::tr("WHO guideline 2023 on complementary feeding: foods beside milk start "
                   "at about 6 months (published)");
@@ -64,52 +64,59 @@ Finding underSixMonths(const QString& name) {
     return finding;
 }
 
-/// The day that stopped the ladder: the last of the replay on which the stop was new.
-const intake::LadderDay* stopDay(const intake::LadderReplay& replay) {
-    const intake::LadderDay* found = nullptr;
-    for (const intake::LadderDay& day : replay.days) {
-        if (day.decision == intake::LadderDecision::Stop && day.rule != 1)
-            found = &day;
-    }
-    return found;
-}
-
-Finding stoppedLadder(const Standing& standing) {
+Finding stoppedLadder(const Standing& standing, const Stop& stop) {
     Finding finding;
     finding.severity = Finding::Severity::Stop;
     finding.code = QStringLiteral("ladder-stopped");
     finding.field = QStringLiteral("decision");
-    const intake::LadderDay* day = stopDay(standing.replay);
-    if (day == nullptr) {
-        finding.text = Words::tr("%1: the ladder is stopped. It goes on only by your recorded "
-                                 "decision.")
-                           .arg(standing.member.name);
-        return finding;
-    }
-    finding.text =
-        Words::tr("%1: the ladder is stopped since %2. It goes on only by your recorded decision.")
-            .arg(standing.member.name, QLocale().toString(day->day, QStringLiteral("d MMMM yyyy")));
-    finding.why = intake::explain(*day, standing.ladder->rules);
+    const QString since = QLocale().toString(stop.day.day, QStringLiteral("d MMMM yyyy"));
+    finding.text = standing.goesOn
+                       ? Words::tr("%1: the ladder is stopped since %2. It goes on tomorrow by "
+                                   "your recorded decision.")
+                             .arg(standing.member.name, since)
+                       : Words::tr("%1: the ladder is stopped since %2. It goes on only by your "
+                                   "recorded decision.")
+                             .arg(standing.member.name, since);
+    finding.why = intake::explain(stop.day, stop.rules);
     return finding;
 }
 
-void addFindings(Standing& standing, const FamilyRecords& records, const MemberLog& log) {
+/// An allergy that bars nothing, while no note of the member names an allergy.
+Finding unnamedAllergy(const QString& name) {
+    Finding finding;
+    finding.severity = Finding::Severity::Caution;
+    finding.code = QStringLiteral("allergy-bars-nothing");
+    finding.text = Words::tr("%1: the allergy recorded keeps nothing out of any pot yet; write a "
+                             "tolerance note for what it is.")
+                       .arg(name);
+    finding.field = QStringLiteral("tolerances");
+    return finding;
+}
+
+void addCautions(Standing& standing) {
+    for (const people::Caution& caution : standing.cautions)
+        standing.findings.append(people::findingFor(caution, standing.member.name));
+    if (std::ranges::any_of(standing.cautions, people::isUnnamedAllergy) &&
+        std::ranges::none_of(standing.tolerances, &people::ToleranceNote::allergy))
+        standing.findings.append(unnamedAllergy(standing.member.name));
+}
+
+void addFindings(Standing& standing, const FamilyRecords& records, const MemberLog& log,
+                 const std::optional<Stop>& stop) {
     Findings& findings = standing.findings;
     if (standing.band == AgeBand::InfantUnderSixMonths)
         findings.append(underSixMonths(standing.member.name));
-    if (standing.ladder && standing.replay.state == intake::LadderState::Stopped) {
-        findings.append(stoppedLadder(standing));
-        const intake::LadderDay* day = stopDay(standing.replay);
+    if (stop) {
+        findings.append(stoppedLadder(standing, *stop));
         for (const intake::Reaction& reaction : log.reactions) {
-            if (reaction.redFlag && day != nullptr && reaction.day == day->day)
+            if (reaction.redFlag && reaction.day == stop->day.day)
                 findings += intake::redFlagFindings(reaction.symptom, standing.band,
                                                     records.practice.emergencyNumber);
         }
     }
     if (standing.target && standing.band != AgeBand::InfantUnderSixMonths)
         findings += intake::reviewTarget(*standing.target, standing.band);
-    for (const people::Caution& caution : standing.cautions)
-        findings.append(people::findingFor(caution, standing.member.name));
+    addCautions(standing);
 }
 
 /// Yesterday, or today once something of today is known: a day that is not over must not count as
@@ -118,22 +125,33 @@ QDate lastReplayed(const MemberLog& log, QDate today) {
     return log.touches(today) ? today : today.addDays(-1);
 }
 
-void climb(Standing& standing, const MemberLog& log, QDate today) {
+/// Fills in where the ladder stands; returns the stop while it is stopped.
+std::optional<Stop> climb(Standing& standing, const MemberLog& log, QDate today) {
     const intake::Ladder* ladder = log.ladderOn(today);
     if (ladder == nullptr)
-        return;
+        return std::nullopt;
+    const std::optional<Stop> before = stopBefore(log, ladder - log.ladders.constData());
     standing.ladder = *ladder;
     const QDate until = lastReplayed(log, today);
     standing.replay =
         intake::replay(*ladder, intake::logDays(log.entries, log.reactions, ladder->from),
-                       decisionsFor(*ladder, log), until);
+                       decisionsFor(*ladder, log), until, {before.has_value()});
     const intake::LadderReplay& replay = standing.replay;
-    if (replay.state == intake::LadderState::Stopped)
-        return;
+    if (replay.state == intake::LadderState::Stopped) {
+        const std::optional<Stop> fresh = newStop(replay, *ladder);
+        const std::optional<Stop> stop = fresh ? fresh : before;
+        standing.stoppedSince = stop->day.day;
+        const auto next =
+            std::ranges::find(log.decisions, today.addDays(1), &intake::Decision::day);
+        if (next != log.decisions.end())
+            standing.goesOn = *next;
+        return stop;
+    }
     standing.askedToday = !replay.days.isEmpty() && replay.days.last().day == today
                               ? replay.days.last().asked
                               : ladder->rungs.value(replay.rung);
     standing.targetDate = intake::projectTargetDate(replay, *ladder, until);
+    return std::nullopt;
 }
 } // namespace
 
@@ -181,6 +199,34 @@ QList<intake::Decision> decisionsFor(const intake::Ladder& ladder, const MemberL
     return decisions;
 }
 
+std::optional<Stop> newStop(const intake::LadderReplay& replay, const intake::Ladder& ladder) {
+    std::optional<Stop> stop;
+    if (replay.state != intake::LadderState::Stopped)
+        return stop;
+    for (const intake::LadderDay& day : replay.days) {
+        if (day.decision == intake::LadderDecision::Stop && day.rule != 1)
+            stop = Stop{day, ladder.rules};
+    }
+    return stop;
+}
+
+std::optional<Stop> stopBefore(const MemberLog& log, qsizetype index) {
+    std::optional<Stop> stop;
+    for (qsizetype earlier = 0; earlier < index; ++earlier) {
+        const intake::Ladder& ladder = log.ladders[earlier];
+        const QDate next = log.ladders[earlier + 1].from;
+        const intake::LadderReplay replay =
+            intake::replay(ladder, intake::logDays(log.entries, log.reactions, ladder.from),
+                           decisionsFor(ladder, log), next.addDays(-1), {stop.has_value()});
+        if (replay.state != intake::LadderState::Stopped ||
+            std::ranges::find(log.decisions, next, &intake::Decision::day) != log.decisions.end())
+            stop.reset();
+        else if (const std::optional<Stop> fresh = newStop(replay, ladder))
+            stop = fresh;
+    }
+    return stop;
+}
+
 Standing makeStanding(const FamilyRecords& records, const people::Member& member, QDate today) {
     Standing standing;
     standing.member = member;
@@ -195,8 +241,8 @@ Standing makeStanding(const FamilyRecords& records, const people::Member& member
                          [&member](const people::Caution& c) { return c.member == member.id; });
     const MemberLog log = memberLog(records, member, today);
     standing.lastEntry = lastEntryOf(log);
-    climb(standing, log, today);
-    addFindings(standing, records, log);
+    const std::optional<Stop> stop = climb(standing, log, today);
+    addFindings(standing, records, log, stop);
     return standing;
 }
 

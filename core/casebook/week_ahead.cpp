@@ -75,12 +75,8 @@ week::OutlookInput inputOf(const Casebook& casebook, const week::WeekPlan& plan,
         input.sources = CarriedStock::leftOver(inputOf(casebook, before, weeksBack - 1, stock));
     }
     const bool isOver = last < casebook.today();
-    for (const week::Placement& placement : placements) {
-        if (const std::optional<week::Source> source = isOver
-                                                           ? stock.planned(placement, plan.start)
-                                                           : stock.cooking(placement, plan.start))
-            input.sources.append(*source);
-    }
+    input.sources +=
+        isOver ? stock.planned(placements, plan.start) : stock.cookings(placements, plan.start);
     return input;
 }
 } // namespace

@@ -85,8 +85,19 @@ QJsonArray JsonReader::array(const QString& key) {
 QJsonObject JsonReader::object(const QString& key) {
     const QJsonValue value = take(key);
     if (!value.isObject())
-        fail(key, Say::tr("This must be an object in curly brackets."));
+        failNoObject(pathOf(key));
     return failed() ? QJsonObject() : value.toObject();
+}
+
+bool JsonReader::isNull(const QString& key) {
+    const bool null = m_object.value(key).isNull();
+    if (null)
+        m_asked.insert(key);
+    return null;
+}
+
+void JsonReader::failNoObject(const QString& path) {
+    fail({Problem::Kind::BadInput, Say::tr("This must be an object in curly brackets."), {}, path});
 }
 
 std::optional<QString> JsonReader::optionalText(const QString& key) {

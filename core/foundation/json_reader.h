@@ -32,6 +32,25 @@ public:
     QDate day(const QString& key);
     QJsonArray array(const QString& key);
     QJsonObject object(const QString& key);
+    /// Is the key there with the value null? It counts as asked for then.
+    bool isNull(const QString& key);
+    /// The keys that the object holds, for objects whose keys are names.
+    [[nodiscard]] QStringList keys() const { return m_object.keys(); }
+
+    /// Reads the object under a key: `read` takes its JsonReader, which is finished here.
+    template <class Read>
+    void readObject(const QString& key, const Read& read) {
+        const QJsonObject value = object(key);
+        if (!failed())
+            readInner(value, pathOf(key), read);
+    }
+    /// Reads a list of objects one by one, up to the first that is wrong.
+    template <class Read>
+    void readEach(const QString& key, const Read& read) {
+        const QJsonArray values = array(key);
+        for (qsizetype index = 0; index < values.size() && !failed(); ++index)
+            readInner(values.at(index), pathOf(key, index), read);
+    }
 
     // Nothing, the other value or an empty list when the key is absent; null is a wrong type.
     std::optional<QString> optionalText(const QString& key);
@@ -54,6 +73,20 @@ public:
 
 private:
     QJsonValue take(const QString& key);
+    /// Fails with the sentence that an object is wanted at this path.
+    void failNoObject(const QString& path);
+
+    template <class Read>
+    void readInner(const QJsonValue& value, const QString& path, const Read& read) {
+        if (!value.isObject()) {
+            failNoObject(path);
+            return;
+        }
+        JsonReader inner(value.toObject(), path);
+        read(inner);
+        if (const Outcome done = inner.finish(); !done)
+            fail(done.error());
+    }
 
     QJsonObject m_object;
     QString m_path;

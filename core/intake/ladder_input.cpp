@@ -14,6 +14,8 @@ struct Words {
 };
 
 constexpr int mostYearsBack = 50;
+/// One drop: a household cannot measure less.
+constexpr double leastStartMl = quantity::units::millilitresPerDrop;
 constexpr double mostRungMl = 4000;
 constexpr double mostDrunkMl = 100'000;
 constexpr int strongest = 10;
@@ -62,9 +64,7 @@ QList<Volume> readAmounts(JsonReader& reader, const QString& key) {
 
 Volume readStart(JsonReader& reader) {
     const QString key = QStringLiteral("start_ml");
-    const double ml = reader.number(key, 0, mostRungMl);
-    if (!reader.failed() && ml <= 0)
-        reader.fail(key, Words::tr("The first amount must be above 0."));
+    const double ml = reader.number(key, leastStartMl, mostRungMl);
     return Volume::fromMillilitres(ml);
 }
 
@@ -85,12 +85,7 @@ Target readTarget(JsonReader& reader) {
     return target;
 }
 
-LadderRules readRules(JsonReader& reader) {
-    const QString key = QStringLiteral("rules");
-    LadderRules rules;
-    if (!reader.has(key))
-        return rules;
-    JsonReader inner(reader.object(key), reader.pathOf(key));
+void readRulesOf(JsonReader& inner, LadderRules& rules) {
     const auto count = [&inner](const char* name, int& rule, int most) {
         rule = inner.optionalInteger(QLatin1String(name), 0, most).value_or(rule);
     };
@@ -105,24 +100,19 @@ LadderRules readRules(JsonReader& reader) {
     count("stale_days", rules.staleDays, mostCount);
     count("rungs_back", rules.rungsBack, mostCount);
     count("hold_target_days", rules.holdTargetDays, mostCount);
-    if (const Outcome read = inner.finish(); !read)
-        reader.fail(read.error());
-    else if (const Outcome fit = check(rules); !fit)
-        failAt(reader, inner.pathOf(snakeCase(fit.error().place)), fit.error().sentence);
-    return rules;
+    if (inner.failed())
+        return;
+    if (const Outcome fit = check(rules); !fit)
+        failAt(inner, inner.pathOf(snakeCase(fit.error().place)), fit.error().sentence);
 }
 
-/// Reads the objects of a list one by one; `read` takes an object and its path.
-template <class Read>
-void readObjects(JsonReader& reader, const QString& key, Read read) {
-    const QJsonArray values = reader.array(key);
-    for (qsizetype i = 0; i < values.size() && !reader.failed(); ++i) {
-        const QString path = reader.pathOf(key, i);
-        if (!values[i].isObject())
-            failAt(reader, path, Words::tr("This must be an object in curly brackets."));
-        else if (const Outcome done = read(values[i].toObject(), path); !done)
-            reader.fail(done.error());
-    }
+LadderRules readRules(JsonReader& reader) {
+    const QString key = QStringLiteral("rules");
+    LadderRules rules;
+    if (!reader.has(key))
+        return rules;
+    reader.readObject(key, [&rules](JsonReader& inner) { readRulesOf(inner, rules); });
+    return rules;
 }
 
 QDate readPastDay(JsonReader& reader, QDate today) {
@@ -141,30 +131,23 @@ QDate readPastDay(JsonReader& reader, QDate today) {
 
 QList<LogDay> readLog(JsonReader& reader, QDate today) {
     QList<LogDay> log;
-    const auto read = [&](QJsonObject object, const QString& path) {
+    reader.readEach(QStringLiteral("log"), [&](JsonReader& inner) {
         const QString reaction = QStringLiteral("worst_reaction");
-        const bool noneEntered = object.value(reaction).isNull();
-        if (noneEntered)
-            object.remove(reaction);
-        JsonReader inner(object, path);
         LogDay day;
         day.day = readPastDay(inner, today);
         day.drunk =
             Volume::fromMillilitres(inner.number(QStringLiteral("drunk_ml"), 0, mostDrunkMl));
-        if (!noneEntered)
+        if (!inner.isNull(reaction)) // null: none entered
             day.worstReaction = inner.integer(reaction, 0, strongest);
         day.redFlag = inner.flag(QStringLiteral("red_flag"));
         log.append(day);
-        return inner.finish();
-    };
-    readObjects(reader, QStringLiteral("log"), read);
+    });
     return log;
 }
 
 QList<Decision> readDecisions(JsonReader& reader, QDate today) {
     QList<Decision> decisions;
-    const auto read = [&](const QJsonObject& object, const QString& path) {
-        JsonReader inner(object, path);
+    reader.readEach(QStringLiteral("decisions"), [&](JsonReader& inner) {
         Decision decision;
         decision.day = readPastDay(inner, today);
         decision.resumeAtRung = inner.integer(QStringLiteral("resume_at_rung"), 0, mostCount);
@@ -173,9 +156,7 @@ QList<Decision> readDecisions(JsonReader& reader, QDate today) {
         if (!inner.failed() && decision.reason.trimmed().isEmpty())
             inner.fail(reason, Words::tr("A decision to go on needs a reason; enter why."));
         decisions.append(decision);
-        return inner.finish();
-    };
-    readObjects(reader, QStringLiteral("decisions"), read);
+    });
     return decisions;
 }
 

@@ -22,7 +22,8 @@ struct LadderInput {
 
 /// Reads the JSON strictly: BadInput with the JSON path as its place ("log[3].drunk_ml"). All keys
 /// but `rungs_ml`, `rules` and the keys of `rules` must be there; a `worst_reaction` of null means
-/// that none was entered. Days after `today` or over 50 years before it are refused.
+/// that none was entered. The start is at least one drop. Days after `today` or over 50 years
+/// before it are refused.
 Result<LadderInput> readLadderInput(const QJsonObject& object);
 
 } // namespace ladlework::intake

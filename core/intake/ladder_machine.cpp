@@ -28,9 +28,9 @@ enum class Rule {
 /// What the machine carries from one day to the next.
 class Climb {
 public:
-    explicit Climb(const Ladder& ladder)
+    Climb(const Ladder& ladder, ReplayStart start)
         : m_ladder(ladder), m_rules(ladder.rules),
-          m_lastRung(static_cast<int>(ladder.rungs.size()) - 1) {}
+          m_lastRung(static_cast<int>(ladder.rungs.size()) - 1), m_stopped(start.stopped) {}
 
     LadderDay live(QDate day, const LogDay* entry, const Decision* decision) {
         if (m_stopped && decision != nullptr)
@@ -189,7 +189,7 @@ QMap<QDate, Decision> lowestOfEachDay(const QList<Decision>& decisions) {
 } // namespace
 
 LadderReplay replay(const Ladder& ladder, const QList<LogDay>& log,
-                    const QList<Decision>& decisions, QDate today) {
+                    const QList<Decision>& decisions, QDate today, ReplayStart start) {
     if (const Outcome fit = check(ladder); !fit)
         throw std::invalid_argument("replay of a ladder that does not pass check(): " +
                                     toLine(fit.error()).toStdString());
@@ -197,10 +197,12 @@ LadderReplay replay(const Ladder& ladder, const QList<LogDay>& log,
     const QMap<QDate, Decision> decided = lowestOfEachDay(decisions);
 
     LadderReplay replayed;
-    Climb climb(ladder);
+    Climb climb(ladder, start);
+    QDate first = entries.isEmpty() ? QDate() : entries.firstKey();
+    if (start.stopped && ladder.from.isValid())
+        first = ladder.from;
     QDate last;
-    for (QDate day = entries.isEmpty() ? QDate() : entries.firstKey();
-         day.isValid() && day <= today; day = day.addDays(1)) {
+    for (QDate day = first; day.isValid() && day <= today; day = day.addDays(1)) {
         const auto entry = entries.constFind(day);
         const auto decision = decided.constFind(day);
         replayed.days.append(climb.live(day, entry == entries.cend() ? nullptr : &*entry,

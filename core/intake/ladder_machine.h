@@ -34,6 +34,11 @@ struct LadderReplay {
     QDate holdUntil; ///< last day of a hold that goes on tomorrow; null otherwise
 };
 
+/// What a replay takes over from the ladder before.
+struct ReplayStart {
+    bool stopped = false; ///< the member was stopped and no recorded decision has answered it
+};
+
 /// Replays the log by the eight rules of the machine. The first rule that fits decides the day:
 ///  1. stopped, and no recorded decision for this day: Stop. A decision sets the rung, ends the
 ///  stop
@@ -59,9 +64,10 @@ struct LadderReplay {
 /// Pure and total: the order of `log` and `decisions` does not matter, days before `ladder.from`
 /// (when it is valid) and after `today` are left out, and several items of one day are merged
 /// (volumes added, worst reaction kept). `ladder` must pass check() (else std::invalid_argument).
-/// An empty log gives no days and the first rung.
+/// An empty log gives no days and the first rung. A replay that starts stopped has its days from
+/// `ladder.from` on (when it is valid): they fall under rule 1 until a decision.
 LadderReplay replay(const Ladder& ladder, const QList<LogDay>& log,
-                    const QList<Decision>& decisions, QDate today);
+                    const QList<Decision>& decisions, QDate today, ReplayStart start = {});
 
 QString decisionId(LadderDecision decision); ///< "advance", "stay", ...
 QString stateId(LadderState state);          ///< "climbing", "at-target", ...

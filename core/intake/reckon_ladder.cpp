@@ -1,5 +1,6 @@
 #include "intake/reckon_ladder.h"
 
+#include "foundation/finding_json.h"
 #include "intake/ladder_input.h"
 #include "intake/ladder_machine.h"
 #include "intake/projection.h"
@@ -40,32 +41,23 @@ double roundedMl(double ml) {
 Outcome designIfNone(LadderInput& input) {
     if (!input.ladder.rungs.isEmpty())
         return {};
-    Result<QList<Volume>> designed =
+    if (input.start > input.target.low)
+        return problem(Problem::Kind::BadInput,
+                       Words::tr("The first amount lies above the low end of the target; start "
+                                 "lower, or give the rungs."),
+                       QStringLiteral("start_ml"));
+    const Result<QList<Volume>> designed =
         designRungs(input.start, input.target.low, quantity::MeasureSystem::UsCustomary);
     if (!designed)
         return problem(designed.error().kind, designed.error().sentence,
                        QStringLiteral("start_ml"));
-    for (Volume& rung : *designed)
-        rung = Volume::fromMillilitres(roundedMl(rung.toMillilitres()));
-    input.ladder.rungs = *designed;
+    for (Volume rung : *designed) {
+        const Volume rounded = Volume::fromMillilitres(roundedMl(rung.toMillilitres()));
+        // A start a hair below the target is the target once both are rounded.
+        if (input.ladder.rungs.isEmpty() || input.ladder.rungs.last() < rounded)
+            input.ladder.rungs.append(rounded);
+    }
     return {};
-}
-
-QJsonValue numberOrNull(const std::optional<double>& number) {
-    return number ? QJsonValue(*number) : QJsonValue(QJsonValue::Null);
-}
-
-QJsonArray toJson(const Findings& findings) {
-    QJsonArray list;
-    for (const Finding& finding : findings)
-        list.append(QJsonObject{{QStringLiteral("severity"), severityId(finding.severity)},
-                                {QStringLiteral("code"), finding.code},
-                                {QStringLiteral("text"), finding.text},
-                                {QStringLiteral("value"), numberOrNull(finding.value)},
-                                {QStringLiteral("limit"), numberOrNull(finding.limit)},
-                                {QStringLiteral("unit"), finding.unit},
-                                {QStringLiteral("source"), finding.source}});
-    return list;
 }
 
 QJsonArray toJson(const QList<LadderDay>& days) {
@@ -99,7 +91,7 @@ QJsonObject toJson(const QList<Volume>& rungs, const LadderReplay& replayed,
             {QStringLiteral("good_days"), replayed.goodDays},
             {QStringLiteral("days_at_target"), replayed.daysAtTarget},
             {QStringLiteral("target_date"), toJson(date)},
-            {QStringLiteral("findings"), toJson(findings)}};
+            {QStringLiteral("findings"), findingsJson(findings)}};
 }
 
 Finding rungsAboveTarget(const LadderInput& input) {

@@ -150,19 +150,18 @@ std::array<Range, OutputCount> propagate(const Terms& terms,
 
     Outputs down{};
     Outputs up{};
-    const auto deviate = [&](const Inputs& moved) {
-        const Outputs out = reckon(terms, moved);
-        for (size_t index = 0; index < OutputCount; ++index) {
-            const double change = out[index] - centre[index];
-            (change < 0 ? down : up)[index] += change * change;
-        }
-    };
-    for (size_t index = 0; index < InputCount; ++index) {
+    for (size_t input = 0; input < InputCount; ++input) {
         Inputs moved = best;
-        moved[index] = ranges[index].low;
-        deviate(moved);
-        moved[index] = ranges[index].high;
-        deviate(moved);
+        moved[input] = ranges[input].low;
+        const Outputs atLow = reckon(terms, moved);
+        moved[input] = ranges[input].high;
+        const Outputs atHigh = reckon(terms, moved);
+        for (size_t output = 0; output < OutputCount; ++output) {
+            // At a clamp both bounds can move a result the same way: the input counts once.
+            const auto [least, most] = std::minmax({atLow[output], centre[output], atHigh[output]});
+            down[output] += std::pow(centre[output] - least, 2);
+            up[output] += std::pow(most - centre[output], 2);
+        }
     }
 
     std::array<Range, OutputCount> results;
@@ -176,10 +175,29 @@ std::array<Range, OutputCount> propagate(const Terms& terms,
 Balance balanceOf(const BrewInput& input, const Timeline& timeline, quantity::Temperature simmering,
                   const Range& evaporated, const Catalogue& catalogue) {
     const Terms terms = termsOf(input, timeline, simmering, catalogue);
-    const auto results = propagate(terms, rangesOf(input, evaporated, catalogue));
-    return {results[Evaporated], results[HeldBySolids], results[CookedOut], results[Stock],
-            results[Meat],       results[Fat],          results[Protein],   results[Gelatin],
-            results[Sodium],     results[Potassium]};
+    auto results = propagate(terms, rangesOf(input, evaporated, catalogue));
+    // Only the clamp holds the evaporation below what is asked for.
+    const bool boilsDry = results[Evaporated].best < evaporated.best;
+    const auto cap = [&](Output output, const QString& id) {
+        const double most = catalogue.figure(id).value;
+        Range& range = results[output];
+        range = {std::min(range.low, most), std::min(range.best, most), std::min(range.high, most)};
+    };
+    cap(Protein, QStringLiteral("protein-most"));
+    cap(Gelatin, QStringLiteral("protein-most"));
+    cap(Sodium, QStringLiteral("sodium-most"));
+    cap(Potassium, QStringLiteral("potassium-most"));
+    return {results[Evaporated],
+            results[HeldBySolids],
+            results[CookedOut],
+            results[Stock],
+            results[Meat],
+            results[Fat],
+            results[Protein],
+            results[Gelatin],
+            results[Sodium],
+            results[Potassium],
+            boilsDry};
 }
 
 } // namespace ladlework::kitchen

@@ -17,11 +17,13 @@ struct Balance {
     Range gelatinGPer100Ml;
     Range sodiumMgPer100Ml;
     Range potassiumMgPer100Ml;
+    bool boilsDry = false; ///< the best estimate comes down to the least liquid
 };
 
 /// Balances water, fat, protein, gelatin, sodium and potassium. Each uncertain figure is moved to
-/// its 10 % and 90 % bound alone; the deviations of a result add up as their squares, apart for up
-/// and down. `evaporated` is the loss over the whole simmer.
+/// its 10 % and 90 % bound alone; the larger deviations of a result up and down add up as their
+/// squares, apart for up and down. What is dissolved never passes what a liquid can hold (figures
+/// protein-most, sodium-most, potassium-most). `evaporated` is the loss over the whole simmer.
 Balance balanceOf(const BrewInput& input, const Timeline& timeline, quantity::Temperature simmering,
                   const Range& evaporated, const Catalogue& catalogue);
 

@@ -1,5 +1,7 @@
 #include "kitchen/batch.h"
 
+#include "kitchen/keeping_figures.h"
+
 #include <QCoreApplication>
 
 namespace ladlework::kitchen {
@@ -42,6 +44,12 @@ Outcome check(const Lot& lot) {
         return bad(Say::tr("The day of storing is missing; enter it."), QStringLiteral("stored"));
     if (!lot.useBy.isValid() || lot.useBy < lot.stored)
         return bad(Say::tr("The use-by day must not lie before the day of storing."),
+                   QStringLiteral("useBy"));
+    if (const int most = KeepingFigures::shipped().count(QStringLiteral("soup-fridge-most"));
+        lot.place == Lot::Place::Fridge && lot.useBy > lot.stored.addDays(most))
+        return bad(Say::tr("Stock in the refrigerator keeps for at most %1 days; enter an earlier "
+                           "use-by day or put it into the freezer.")
+                       .arg(most),
                    QStringLiteral("useBy"));
     return {};
 }

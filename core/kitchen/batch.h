@@ -36,7 +36,8 @@ struct Lot {
 
 /// Yield positive and at most 100 L, day not after `today`.
 Outcome check(const Batch& batch, QDate today);
-/// Volume positive and at most 100 L, use-by not before the day it was stored.
+/// Volume positive and at most 100 L, use-by not before the day it was stored; in the refrigerator
+/// not later than the published most allows (resources/reference/keeping.csv, soup-fridge-most).
 Outcome check(const Lot& lot);
 
 QString lotPlaceId(Lot::Place place); ///< "fridge", "freezer"

@@ -57,6 +57,8 @@ void addBalance(const BrewInput& input, const Catalogue& catalogue, Brewed& brew
     brewed.gelatinGPer100Ml = balance.gelatinGPer100Ml;
     brewed.sodiumMgPer100Ml = balance.sodiumMgPer100Ml;
     brewed.potassiumMgPer100Ml = balance.potassiumMgPer100Ml;
+    brewed.boilsDry = balance.boilsDry;
+    brewed.wouldEvaporateMl = evaporated.best;
     const double gelatin = balance.gelatinGPer100Ml.best;
     if (gelatin >= catalogue.figure(QStringLiteral("set-firm")).value)
         brewed.set = Set::Firm;
@@ -138,6 +140,11 @@ Brewed brew(const BrewInput& input, const Catalogue& catalogue) {
     brewed.findings = potFindings(input, brewed, catalogue);
     brewed.findings.append(drinkerFindings(input, brewed, catalogue));
     return brewed;
+}
+
+Range perCup(const Range& per100Ml) {
+    constexpr double portion = 100.0;
+    return divided(per100Ml, portion / quantity::units::millilitresPerCup);
 }
 
 QString setId(Set set) {

@@ -26,6 +26,8 @@ struct Drinker {
     std::optional<double> sodiumLimitMg; ///< a day
     std::optional<AgeBand> band;
     quantity::Volume perDay;
+    bool boneBroth = true; ///< bone broth has its place in the drinker's phase
+    QString phase;         ///< name of that phase; empty when none is set
 };
 
 /// Everything a pot is reckoned from.
@@ -38,7 +40,6 @@ struct BrewInput {
     std::vector<Drinker> drinkers;
     std::optional<quantity::Mass> meatPerDay; ///< cooked meat the table eats a day
     QHash<QString, double> prices;            ///< per kilogram, by cut or extra id
-    int fridgeDays = 3;
 };
 
 /// When something goes in, in minutes from the start; the pot ends at the simmer time.
@@ -89,6 +90,10 @@ struct Brewed {
     QList<WhoMay> who;
     QStringList animals; ///< ids of the animals in the pot
     bool lowMeat = false;
+    /// The best estimate boils away all but the least liquid: what is said per 100 mL is then only
+    /// what a liquid can hold at most.
+    bool boilsDry = false;
+    double wouldEvaporateMl = 0; ///< in the whole simmer, had the pot water enough
     Findings findings;
 };
 
@@ -100,8 +105,12 @@ Brewed brew(const BrewInput& input, const Catalogue& catalogue);
 /// nothing when it is low-meat already or an animal has none.
 std::optional<Pot> lowMeatVariant(const Pot& pot, const Catalogue& catalogue);
 
-/// May this drinker have this pot? Only animals, cuts, ingredients and band are judged here.
+/// May this drinker have this pot? Animals, cuts, ingredients, band and the phase's word on bone
+/// broth are judged here and nowhere else.
 WhoMay whoMay(const Drinker& drinker, const Pot& pot, const Catalogue& catalogue);
+
+/// What a US cup holds of something given per 100 mL.
+Range perCup(const Range& per100Ml);
 
 QString setId(Set set); ///< "pours", "soft", "firm"
 

@@ -102,6 +102,16 @@ bool Catalogue::covers(const QString& subjectId, const QString& cutOrExtraId) co
     return wide != CookClass::LandAnimal && subjectId == cookClassId(wide);
 }
 
+QString Catalogue::nameOf(const QString& id) const {
+    if (const Animal* known = animal(id))
+        return known->name;
+    if (const Cut* known = cut(id))
+        return known->name;
+    if (const Extra* known = extra(id))
+        return known->name;
+    return id;
+}
+
 bool Catalogue::knowsSubject(const QString& subjectId) const {
     return animal(subjectId) != nullptr || cut(subjectId) != nullptr ||
            extra(subjectId) != nullptr || subjectId == cookClassId(CookClass::Poultry) ||

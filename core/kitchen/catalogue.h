@@ -135,6 +135,10 @@ public:
     /// Is the id one that covers() can ever say yes to?
     [[nodiscard]] bool knowsSubject(const QString& subjectId) const;
 
+    /// The name for people of an animal, cut or extra; the id itself for the wider words and for
+    /// what is not known here.
+    [[nodiscard]] QString nameOf(const QString& id) const;
+
 private:
     Outcome readAnimals();
     Outcome readCuts();

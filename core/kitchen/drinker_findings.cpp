@@ -91,9 +91,9 @@ void addInfant(const Drinker& drinker, qsizetype index, const BrewInput& input,
         const Figure& start = catalogue.figure(QStringLiteral("infant-start"));
         Finding finding =
             made(Severity::Stop, QStringLiteral("under-six-months"),
-                 Say::tr("%1 is under six months: no stock. Refer to the clinician who treats the "
+                 Say::tr("%1 is under %2 months: no stock. Refer to the clinician who treats the "
                          "child.")
-                     .arg(drinker.name),
+                     .arg(drinker.name, QLocale().toString(start.value, 'f', 0)),
                  fieldOf(index));
         finding.limit = start.value;
         finding.unit = start.unit;
@@ -161,19 +161,20 @@ void addSmallBones(const BrewInput& input, const Brewed& brewed, const Catalogue
 
 void addMeat(const BrewInput& input, const Brewed& brewed, const Catalogue& catalogue,
              Findings& findings) {
-    if (!brewed.meatDays || brewed.meatDays->best <= input.fridgeDays)
+    const Figure& keeps = catalogue.figure(QStringLiteral("cooked-meat-keeping"));
+    if (!brewed.meatDays || brewed.meatDays->best <= keeps.value)
         return;
     const bool canChange = lowMeatVariant(input.pot, catalogue).has_value();
     const QString text =
         canChange ? Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some, or "
                             "use the low-meat variant of the pot.")
                   : Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some.");
-    findings.append(measured(
-        made(Severity::Note, QStringLiteral("meat-left-too-long"),
-             text.arg(QLocale().toString(brewed.meatDays->best, 'f', 1)).arg(input.fridgeDays),
-             QStringLiteral("cuts")),
-        brewed.meatDays->best, input.fridgeDays, QStringLiteral("days"),
-        cited(catalogue.figure(QStringLiteral("cooked-meat-keeping")).provenance)));
+    findings.append(measured(made(Severity::Note, QStringLiteral("meat-left-too-long"),
+                                  text.arg(QLocale().toString(brewed.meatDays->best, 'f', 1),
+                                           QLocale().toString(keeps.value, 'f', 0)),
+                                  QStringLiteral("cuts")),
+                             brewed.meatDays->best, keeps.value, QStringLiteral("days"),
+                             cited(keeps.provenance)));
 }
 } // namespace
 

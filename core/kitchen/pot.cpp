@@ -4,6 +4,7 @@
 #include "kitchen/catalogue.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <array>
 #include <numbers>
 #include <stdexcept>
@@ -135,15 +136,36 @@ Outcome check(const Pot& pot, const Catalogue& catalogue) {
         return problem(Problem::Kind::BadInput, name.error().sentence, QStringLiteral("name"));
     if (const Outcome cuts = checkCuts(pot, catalogue); !cuts)
         return cuts;
-    if (!positiveUpTo(pot.water, mostWater))
-        return bad(Say::tr("The water must be more than zero and at most 100 L."),
+    const double leastWater = catalogue.figure(QStringLiteral("pot-water-least")).value;
+    if (!within(pot.water, quantity::Volume::fromMillilitres(leastWater), mostWater))
+        return bad(Say::tr("The water must be at least %1 mL and at most 100 L.").arg(leastWater),
                    QStringLiteral("water"));
     if (!within(pot.salt, quantity::Mass(), mostSalt))
         return bad(Say::tr("The salt must be from zero to 2 kg."), QStringLiteral("salt"));
     if (!positiveUpTo(pot.simmer, longestSimmer))
         return bad(Say::tr("The simmer must be more than zero and at most 7 days."),
                    QStringLiteral("simmer"));
-    return checkExtras(pot, catalogue);
+    if (const Outcome extras = checkExtras(pot, catalogue); !extras)
+        return extras;
+    return checkSalt(pot, catalogue);
+}
+
+Outcome checkSalt(const Pot& pot, const Catalogue& catalogue) {
+    quantity::Mass salt = pot.salt;
+    for (const ExtraInPot& inPot : pot.extras)
+        if (const Extra* extra = catalogue.extra(inPot.item);
+            extra != nullptr && extra->kind == Extra::Kind::Salt)
+            salt += inPot.mass;
+    const double waterGrams =
+        pot.water.toMillilitres() * catalogue.figure(QStringLiteral("water-density")).value;
+    const double most =
+        waterGrams / 100.0 * catalogue.figure(QStringLiteral("salt-saturation")).value;
+    if (salt.toGrams() <= most)
+        return {};
+    return bad(Say::tr("That much salt does not even dissolve in the water, which takes up %1 g at "
+                       "most; check the amount.")
+                   .arg(QLocale().toString(most, 'f', 0)),
+               QStringLiteral("salt"));
 }
 
 QString lidId(Vessel::Lid lid) {

@@ -68,9 +68,13 @@ struct Pot {
 
 /// What makes a pot impossible to keep (as opposed to unwise, which is a finding): a blank name, no
 /// bones at all, an unknown cut or extra (named), a mass or volume that is not positive or absurd
-/// (cut over 50 kg, water over 100 L, salt over 2 kg, an extra over 20 kg), simmer over 7 days.
-/// `place` names the field: "cuts[1].mass".
+/// (cut over 50 kg, water under 100 mL or over 100 L, salt over 2 kg or more than dissolves, an
+/// extra over 20 kg), simmer over 7 days. `place` names the field: "cuts[1].mass".
 Outcome check(const Pot& pot, const Catalogue& catalogue);
+
+/// Only whether all salt, of `salt` and among the extras, dissolves in the water at room
+/// temperature (resources/reference/figures.csv, salt-saturation). BadInput at "salt" when not.
+Outcome checkSalt(const Pot& pot, const Catalogue& catalogue);
 
 QString lidId(Vessel::Lid lid); ///< "open", "ajar", "on"
 std::optional<Vessel::Lid> lidFromId(QStringView id);

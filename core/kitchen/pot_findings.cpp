@@ -38,6 +38,7 @@ public:
         phase();
         times();
         water();
+        salt();
         vessel();
         onions();
         boiling();
@@ -198,6 +199,29 @@ private:
                         field),
                     pot().water.toMillilitres(), m_brewed.covered.toMillilitres(),
                     QStringLiteral("mL"), figure(QStringLiteral("bone-packing")).provenance);
+        if (m_brewed.boilsDry)
+            boilsDry();
+        else
+            boilsAway();
+    }
+
+    void boilsDry() {
+        const Figure& least = figure(QStringLiteral("dry-pot-liquid"));
+        const double lasts = pot().water.toMillilitres() + m_brewed.cookOutMl.best -
+                             pot().water.toMillilitres() * least.value;
+        measure(
+            add(Severity::Stop, QStringLiteral("boils-dry"),
+                Say::tr("This pot boils dry: %1 h at this width and lid would boil away %2, and "
+                        "it has %3 to lose. Put the lid on, simmer it for less time or start "
+                        "with more water.")
+                    .arg(hours(pot().simmer),
+                         litres(quantity::Volume::fromMillilitres(m_brewed.wouldEvaporateMl)),
+                         litres(quantity::Volume::fromMillilitres(lasts))),
+                QStringLiteral("water")),
+            m_brewed.wouldEvaporateMl, lasts, QStringLiteral("mL"), least.provenance);
+    }
+
+    void boilsAway() {
         const Figure& away = figure(QStringLiteral("boils-away"));
         const double lost = m_brewed.evaporatedMl.best / pot().water.toMillilitres();
         if (lost > away.value)
@@ -206,8 +230,22 @@ private:
                     Say::tr("About %1 % of the water boils away. Put the lid on or top up with "
                             "boiling water.")
                         .arg(QLocale().toString(std::round(std::min(lost, 1.0) * 100.0), 'f', 0)),
-                    field),
+                    QStringLiteral("water")),
                 lost, away.value, away.unit, away.provenance);
+    }
+
+    void salt() {
+        const Figure& most = figure(QStringLiteral("sodium-adult"));
+        const double aCup = perCup(m_brewed.sodiumMgPer100Ml).best;
+        if (m_brewed.boilsDry || aCup <= most.value)
+            return;
+        measure(
+            add(Severity::Caution, QStringLiteral("too-salty"),
+                Say::tr("One cup of this stock holds about %1 mg of sodium, more than the %2 mg "
+                        "of an adult's whole day. Use less salt.")
+                    .arg(QLocale().toString(aCup, 'f', 0), QLocale().toString(most.value, 'f', 0)),
+                QStringLiteral("salt")),
+            aCup, most.value, QStringLiteral("mg/cup"), most.provenance);
     }
 
     void vessel() {
@@ -263,11 +301,14 @@ private:
             if (m_catalogue.cookClass(cutAt(index)) != CookClass::Fish)
                 continue;
             const Figure& cold = figure(QStringLiteral("fish-cold"));
-            Finding& finding =
-                add(Severity::Note, QStringLiteral("fish-keep-cold"),
-                    Say::tr("Keep the fish at 40 °F (4 °C) or below until it goes in: histamine "
-                            "formed in warm fish is not destroyed by cooking."),
-                    QStringLiteral("cuts[%1]").arg(index));
+            Finding& finding = add(
+                Severity::Note, QStringLiteral("fish-keep-cold"),
+                Say::tr("Keep the fish at %1 °F (%2 °C) or below until it goes in: histamine "
+                        "formed in warm fish is not destroyed by cooking.")
+                    .arg(QLocale().toString(
+                             quantity::Temperature::fromCelsius(cold.value).toFahrenheit(), 'f', 0),
+                         QLocale().toString(std::floor(cold.value), 'f', 0)),
+                QStringLiteral("cuts[%1]").arg(index));
             finding.limit = cold.value;
             finding.unit = cold.unit;
             finding.source = cited(cold.provenance);

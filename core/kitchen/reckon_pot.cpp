@@ -1,5 +1,6 @@
 #include "kitchen/reckon_pot.h"
 
+#include "foundation/finding_json.h"
 #include "foundation/json_reader.h"
 #include "kitchen/brew.h"
 
@@ -25,29 +26,6 @@ constexpr double mostDrunkMl = 20000;
 constexpr double mostMeatG = 100000;
 constexpr double mostPrice = 1e6;
 
-/// The reader of an inner object, with the problem handed up when the inner one is done.
-template <class Read>
-void readInner(JsonReader& outer, const QJsonValue& value, const QString& path, const Read& read) {
-    if (!value.isObject()) {
-        outer.fail({Problem::Kind::BadInput,
-                    Say::tr("This must be an object with its keys and values in braces."),
-                    {},
-                    path});
-        return;
-    }
-    JsonReader inner(value.toObject(), path);
-    read(inner);
-    if (const Outcome done = inner.finish(); !done)
-        outer.fail(done.error());
-}
-
-template <class Read>
-void readEach(JsonReader& outer, const QString& key, const Read& read) {
-    const QJsonArray values = outer.array(key);
-    for (qsizetype index = 0; index < values.size(); ++index)
-        readInner(outer, values.at(index), outer.pathOf(key, index), read);
-}
-
 double positive(JsonReader& reader, const QString& key, double most) {
     const double value = reader.number(key, 0, most);
     if (!reader.failed() && value <= 0)
@@ -57,32 +35,30 @@ double positive(JsonReader& reader, const QString& key, double most) {
 
 Vessel readVessel(JsonReader& reader) {
     Vessel vessel;
-    readInner(reader, reader.object(QStringLiteral("vessel")), QStringLiteral("vessel"),
-              [&vessel](JsonReader& inner) {
-                  vessel.name = Say::tr("vessel");
-                  vessel.diameter = quantity::Length::fromCentimetres(
-                      inner.number(QStringLiteral("diameter_cm"), 5, 80));
-                  vessel.height = quantity::Length::fromCentimetres(
-                      inner.number(QStringLiteral("height_cm"), 4, 80));
-                  const auto lid = lidFromId(inner.text(QStringLiteral("lid")));
-                  if (!lid)
-                      inner.fail(QStringLiteral("lid"), Say::tr("This must be open, ajar or on."));
-                  const auto place = placeFromId(inner.text(QStringLiteral("place")));
-                  if (!place)
-                      inner.fail(QStringLiteral("place"),
-                                 Say::tr("This must be stovetop, oven, slow-cooker or "
-                                         "pressure-cooker."));
-                  vessel.lid = lid.value_or(Vessel::Lid::Ajar);
-                  vessel.place = place.value_or(Vessel::Place::Stovetop);
-                  vessel.evaporationFactor =
-                      inner.number(QStringLiteral("evaporation_factor"), 0.1, 5);
-              });
+    reader.readObject(QStringLiteral("vessel"), [&vessel](JsonReader& inner) {
+        vessel.name = Say::tr("vessel");
+        vessel.diameter =
+            quantity::Length::fromCentimetres(inner.number(QStringLiteral("diameter_cm"), 5, 80));
+        vessel.height =
+            quantity::Length::fromCentimetres(inner.number(QStringLiteral("height_cm"), 4, 80));
+        const auto lid = lidFromId(inner.text(QStringLiteral("lid")));
+        if (!lid)
+            inner.fail(QStringLiteral("lid"), Say::tr("This must be open, ajar or on."));
+        const auto place = placeFromId(inner.text(QStringLiteral("place")));
+        if (!place)
+            inner.fail(QStringLiteral("place"),
+                       Say::tr("This must be stovetop, oven, slow-cooker or "
+                               "pressure-cooker."));
+        vessel.lid = lid.value_or(Vessel::Lid::Ajar);
+        vessel.place = place.value_or(Vessel::Place::Stovetop);
+        vessel.evaporationFactor = inner.number(QStringLiteral("evaporation_factor"), 0.1, 5);
+    });
     return vessel;
 }
 
 void readCuts(JsonReader& reader, const Catalogue& catalogue, Pot& pot) {
     const QString key = QStringLiteral("cuts");
-    readEach(reader, key, [&](JsonReader& inner) {
+    reader.readEach(key, [&](JsonReader& inner) {
         CutInPot cut;
         cut.cut = inner.text(QStringLiteral("cut"));
         if (!inner.failed() && catalogue.cut(cut.cut) == nullptr)
@@ -103,7 +79,7 @@ void readCuts(JsonReader& reader, const Catalogue& catalogue, Pot& pot) {
 }
 
 void readExtras(JsonReader& reader, const Catalogue& catalogue, Pot& pot) {
-    readEach(reader, QStringLiteral("extras"), [&](JsonReader& inner) {
+    reader.readEach(QStringLiteral("extras"), [&](JsonReader& inner) {
         ExtraInPot extra;
         extra.item = inner.text(QStringLiteral("item"));
         if (!inner.failed() && catalogue.extra(extra.item) == nullptr)
@@ -137,7 +113,7 @@ void readMembers(JsonReader& reader, BrewInput& input) {
     const QString key = QStringLiteral("members");
     if (!reader.has(key))
         return;
-    readEach(reader, key, [&input](JsonReader& inner) {
+    reader.readEach(key, [&input](JsonReader& inner) {
         Drinker drinker;
         drinker.name = inner.text(QStringLiteral("name"));
         drinker.mayNot = inner.optionalTexts(QStringLiteral("may_not"));
@@ -152,6 +128,8 @@ void readMembers(JsonReader& reader, BrewInput& input) {
         }
         drinker.perDay = quantity::Volume::fromMillilitres(
             inner.optionalNumber(QStringLiteral("ml_per_day"), 0, mostDrunkMl).value_or(0));
+        // The pot's phase is that of everyone at the table.
+        drinker.boneBroth = input.phase.boneBroth;
         input.drinkers.push_back(drinker);
     });
 }
@@ -160,9 +138,8 @@ void readPrices(JsonReader& reader, const Catalogue& catalogue, BrewInput& input
     const QString key = QStringLiteral("prices");
     if (!reader.has(key))
         return;
-    readInner(reader, reader.object(key), key, [&](JsonReader& inner) {
-        const QStringList ids = reader.object(key).keys();
-        for (const QString& id : ids) {
+    reader.readObject(key, [&](JsonReader& inner) {
+        for (const QString& id : inner.keys()) {
             input.prices.insert(id, inner.number(id, 0, mostPrice));
             if (!inner.failed() && id != QStringLiteral("salt") && catalogue.cut(id) == nullptr &&
                 catalogue.extra(id) == nullptr)
@@ -182,10 +159,13 @@ Result<BrewInput> readInput(const QJsonObject& object, const Catalogue& catalogu
         reader.number(QStringLiteral("room_c"), coldestRoomC, hottestRoomC));
     input.vessel = readVessel(reader);
     readCuts(reader, catalogue, pot);
-    pot.water =
-        quantity::Volume::fromMillilitres(positive(reader, QStringLiteral("water_ml"), 100000));
+    pot.water = quantity::Volume::fromMillilitres(
+        reader.number(QStringLiteral("water_ml"),
+                      catalogue.figure(QStringLiteral("pot-water-least")).value, 100000));
     pot.salt = quantity::Mass::fromGrams(reader.number(QStringLiteral("salt_g"), 0, 2000));
     readExtras(reader, catalogue, pot);
+    if (const Outcome dissolves = checkSalt(pot, catalogue); !reader.failed() && !dissolves)
+        reader.fail(QStringLiteral("salt_g"), dissolves.error().sentence);
     pot.simmer = quantity::Duration::fromHours(positive(reader, QStringLiteral("simmer_h"), 168));
     input.phase = readPhase(reader);
     readMembers(reader, input);
@@ -233,17 +213,9 @@ QJsonArray toJson(const QList<WhoMay>& who) {
     return array;
 }
 
-QJsonArray toJson(const Findings& findings) {
-    QJsonArray array;
-    for (const Finding& finding : findings)
-        array.append(QJsonObject{{QStringLiteral("severity"), severityId(finding.severity)},
-                                 {QStringLiteral("code"), finding.code},
-                                 {QStringLiteral("text"), finding.text},
-                                 {QStringLiteral("value"), toJson(finding.value)},
-                                 {QStringLiteral("limit"), toJson(finding.limit)},
-                                 {QStringLiteral("unit"), finding.unit},
-                                 {QStringLiteral("source"), finding.source}});
-    return array;
+/// What is dissolved in the stock: of a pot that boils dry there is none.
+QJsonValue strengthJson(const Brewed& brewed, const Range& per100Ml) {
+    return brewed.boilsDry ? QJsonValue() : QJsonValue(toJson(per100Ml));
 }
 
 QJsonObject toJson(const Brewed& brewed) {
@@ -258,18 +230,19 @@ QJsonObject toJson(const Brewed& brewed) {
         {QStringLiteral("meat_left_g"), toJson(brewed.meatLeftG)},
         {QStringLiteral("meat_days"), toJson(brewed.meatDays)},
         {QStringLiteral("fat_g"), toJson(brewed.fatG)},
-        {QStringLiteral("protein_g_per_100ml"), toJson(brewed.proteinGPer100Ml)},
-        {QStringLiteral("gelatin_g_per_100ml"), toJson(brewed.gelatinGPer100Ml)},
+        {QStringLiteral("protein_g_per_100ml"), strengthJson(brewed, brewed.proteinGPer100Ml)},
+        {QStringLiteral("gelatin_g_per_100ml"), strengthJson(brewed, brewed.gelatinGPer100Ml)},
         {QStringLiteral("set"), setId(brewed.set)},
-        {QStringLiteral("sodium_mg_per_100ml"), toJson(brewed.sodiumMgPer100Ml)},
-        {QStringLiteral("potassium_mg_per_100ml"), toJson(brewed.potassiumMgPer100Ml)},
+        {QStringLiteral("sodium_mg_per_100ml"), strengthJson(brewed, brewed.sodiumMgPer100Ml)},
+        {QStringLiteral("potassium_mg_per_100ml"),
+         strengthJson(brewed, brewed.potassiumMgPer100Ml)},
         {QStringLiteral("additions"), toJson(brewed.additions)},
         {QStringLiteral("fill_ml"), brewed.fill.toMillilitres()},
         {QStringLiteral("capacity_ml"), brewed.capacity.toMillilitres()},
         {QStringLiteral("cost"), toJson(brewed.cost)},
         {QStringLiteral("cover_days"), toJson(brewed.coverDays)},
         {QStringLiteral("who"), toJson(brewed.who)},
-        {QStringLiteral("findings"), toJson(brewed.findings)},
+        {QStringLiteral("findings"), findingsJson(brewed.findings)},
     };
 }
 } // namespace

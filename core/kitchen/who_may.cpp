@@ -10,25 +10,15 @@ struct Say {
     Q_DECLARE_TR_FUNCTIONS(WhoMay)
 };
 
-QString subjectName(const QString& id, const Catalogue& catalogue) {
-    if (const Animal* animal = catalogue.animal(id))
-        return animal->name;
-    if (const Cut* cut = catalogue.cut(id))
-        return cut->name;
-    if (const Extra* extra = catalogue.extra(id))
-        return extra->name;
-    return id;
-}
-
 /// What of the pot a subject covers: names, in the pot's order.
 QStringList coveredIn(const Pot& pot, const QString& subject, const Catalogue& catalogue) {
     QStringList names;
     for (const CutInPot& cut : pot.cuts)
         if (catalogue.covers(subject, cut.cut))
-            names.append(subjectName(cut.cut, catalogue));
+            names.append(catalogue.nameOf(cut.cut));
     for (const ExtraInPot& extra : pot.extras)
         if (catalogue.covers(subject, extra.item))
-            names.append(subjectName(extra.item, catalogue));
+            names.append(catalogue.nameOf(extra.item));
     names.removeDuplicates();
     return names;
 }
@@ -44,11 +34,16 @@ WhoMay whoMay(const Drinker& drinker, const Pot& pot, const Catalogue& catalogue
         const QStringList covered = coveredIn(pot, subject, catalogue);
         if (covered.isEmpty())
             continue;
-        const QString name = subjectName(subject, catalogue);
+        const QString name = catalogue.nameOf(subject);
         reasons.append(covered == QStringList{name}
                            ? Say::tr("no %1").arg(name)
                            : Say::tr("no %1: %2").arg(name, covered.join(QStringLiteral(", "))));
     }
+    if (pot.brew == Pot::Brew::BoneBroth && !drinker.boneBroth)
+        reasons.append(
+            drinker.phase.isEmpty()
+                ? Say::tr("bone broth waits until a phase is set that allows it")
+                : Say::tr("bone broth waits for a later phase than %1").arg(drinker.phase));
     if (!reasons.isEmpty())
         return {drinker.name, false, reasons.join(QStringLiteral("; "))};
     if (drinker.band == AgeBand::InfantStartingSolids && pot.salt > quantity::Mass())

@@ -28,7 +28,8 @@ std::vector<CautionKind> loadKinds() {
         kinds.push_back({row.text(QStringLiteral("id")), row.text(QStringLiteral("name")),
                          row.text(QStringLiteral("advice")),
                          QStringLiteral("%1 (%2)").arg(row.text(QStringLiteral("source")),
-                                                       row.text(QStringLiteral("basis")))});
+                                                       row.text(QStringLiteral("basis"))),
+                         row.text(QStringLiteral("keeps_out")).split(u' ', Qt::SkipEmptyParts)});
     }
     return kinds;
 }
@@ -43,6 +44,15 @@ const CautionKind* kindOf(const QString& id) {
 const std::vector<CautionKind>& cautionKinds() {
     static const std::vector<CautionKind> kinds = loadKinds();
     return kinds;
+}
+
+QStringList keptOut(const Caution& caution) {
+    const CautionKind* kind = kindOf(caution.kind);
+    return kind != nullptr ? kind->keepsOut : QStringList();
+}
+
+bool isUnnamedAllergy(const Caution& caution) {
+    return caution.kind.startsWith(QLatin1String("allergy-")) && keptOut(caution).isEmpty();
 }
 
 Outcome check(const Caution& caution) {

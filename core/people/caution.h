@@ -5,6 +5,7 @@
 #include "foundation/result.h"
 
 #include <QString>
+#include <QStringList>
 #include <optional>
 #include <vector>
 
@@ -22,13 +23,22 @@ struct Caution {
 /// A row of resources/reference/cautions.csv.
 struct CautionKind {
     QString id;
-    QString name;   ///< "Kidney disease"
-    QString advice; ///< "Ask the treating clinician before ..."
-    QString source; ///< with its basis
+    QString name;         ///< "Kidney disease"
+    QString advice;       ///< "Ask the treating clinician before ..."
+    QString source;       ///< with its basis
+    QStringList keepsOut; ///< catalogue ids that may not enter this member's pots
 };
 
 /// All kinds, in the order of the file. Broken resources are a broken invariant (throws).
 const std::vector<CautionKind>& cautionKinds();
+
+/// The catalogue ids that a caution keeps out of the member's pots; empty for a kind that this
+/// version does not know.
+QStringList keptOut(const Caution& caution);
+
+/// An allergy for which the list above is empty (no kind of food is known to it): nothing is kept
+/// out until a tolerance note says what it is.
+bool isUnnamedAllergy(const Caution& caution);
 
 /// The kind exists; a sodium limit is 1 to 10,000 mg and only with "sodium-restricted".
 Outcome check(const Caution& caution);

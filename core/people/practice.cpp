@@ -1,5 +1,7 @@
 #include "people/practice.h"
 
+#include "kitchen/keeping_figures.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 
@@ -10,21 +12,36 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Practice)
 };
 
-constexpr int leastFridgeDays = 2;
-constexpr int mostFridgeDays = 4;
+int keepingDays(const QString& id) {
+    return kitchen::KeepingFigures::shipped().count(id);
+}
 
 auto bad(const QString& sentence, const QString& field) {
     return problem(Problem::Kind::BadInput, sentence, field);
 }
 } // namespace
 
+int leastFridgeDays() {
+    return keepingDays(QStringLiteral("broth-fridge-most"));
+}
+
+int usualFridgeDays() {
+    return keepingDays(QStringLiteral("soup-fridge-least"));
+}
+
+int mostFridgeDays() {
+    return keepingDays(QStringLiteral("soup-fridge-most"));
+}
+
 Outcome check(const Practice& practice) {
     if (!practice.zone.isValid())
         return bad(Words::tr("The time zone of the practice is not known; choose one of the list."),
                    QStringLiteral("zone"));
-    if (practice.fridgeDays < leastFridgeDays || practice.fridgeDays > mostFridgeDays)
-        return bad(Words::tr("The days a lot keeps in the refrigerator must be 2, 3 or 4: the "
-                             "published storage charts allow no more."),
+    if (practice.fridgeDays < leastFridgeDays() || practice.fridgeDays > mostFridgeDays())
+        return bad(Words::tr("The days a lot keeps in the refrigerator must be %1 to %2: the "
+                             "published storage charts allow no more.")
+                       .arg(leastFridgeDays())
+                       .arg(mostFridgeDays()),
                    QStringLiteral("fridgeDays"));
     if (!(practice.spill >= 0 && practice.spill <= 1))
         return bad(Words::tr("The share added for spills must lie between 0 % and 100 %."),

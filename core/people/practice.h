@@ -11,6 +11,12 @@ namespace ladlework::people {
 
 enum class Paper { Letter, A4 };
 
+// What resources/reference/keeping.csv allows a lot in the refrigerator, in days: from the older
+// row for broth to the longer end for soups; their shorter end is the usual.
+int leastFridgeDays();
+int usualFridgeDays();
+int mostFridgeDays();
+
 /// The practice that owns the workbook: its letterhead and its house rules.
 struct Practice {
     QString name;
@@ -20,7 +26,7 @@ struct Practice {
     quantity::MeasureSystem measures = quantity::MeasureSystem::UsCustomary;
     Paper paper = Paper::Letter;
     QTimeZone zone = QTimeZone(QByteArrayLiteral("UTC"));
-    int fridgeDays = 3;  ///< days a lot keeps in the refrigerator; 2 to 4
+    int fridgeDays = usualFridgeDays(); ///< days a lot keeps in the refrigerator
     double spill = 0.10; ///< share added to what is drunk when a week is planned; 0 to 1
 };
 

@@ -1,7 +1,7 @@
 #include "store/backup.h"
 
+#include "store/action_boundary.h"
 #include "store/database.h"
-#include "store/store_error.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -46,8 +46,8 @@ Outcome fillAndCheck(Database& source, const QString& path) {
                        path, found);
     return {};
 }
-} // namespace
 
+/// Makes an empty file of mode 0600 next to `path`; its path.
 Result<QString> makeFileBeside(const QString& path) {
     const QFileInfo info(path);
     QTemporaryFile file(info.absoluteDir().filePath(QStringLiteral(".ladlework-XXXXXX.part")));
@@ -61,6 +61,7 @@ Result<QString> makeFileBeside(const QString& path) {
     return file.fileName();
 }
 
+/// Gives a finished file its name without ever replacing another one.
 Outcome renameWithoutReplacing(const QString& from, const QString& to) {
     // A second name for the file is refused by the system itself when the name is taken; a rename
     // would replace silently. Disks without second names get a rename after a look.
@@ -81,18 +82,19 @@ Outcome renameWithoutReplacing(const QString& from, const QString& to) {
     return {};
 }
 
+} // namespace
+
 Outcome backUp(Database& source, const QString& path) {
     if (QFileInfo::exists(path))
         return exists(path);
+    return makeWhole(path, [&](const QString& part) { return fillAndCheck(source, part); });
+}
+
+Outcome makeWhole(const QString& path, const std::function<Outcome(const QString& part)>& fill) {
     const Result<QString> part = makeFileBeside(path);
     if (!part)
         return passOn(part);
-    Outcome outcome;
-    try {
-        outcome = fillAndCheck(source, *part);
-    } catch (const StoreError& error) {
-        outcome = tl::unexpected<Problem>(error.toProblem());
-    }
+    Outcome outcome = atBoundary([&] { return fill(*part); });
     if (outcome)
         outcome = renameWithoutReplacing(*part, path);
     if (!outcome) {

@@ -3,6 +3,7 @@
 #include "foundation/result.h"
 
 #include <QString>
+#include <functional>
 
 namespace ladlework::store {
 
@@ -13,10 +14,9 @@ class Database;
 /// problem nothing is left behind.
 Outcome backUp(Database& source, const QString& path);
 
-/// Gives a finished file its name without ever replacing another one: false when there is one.
-Outcome renameWithoutReplacing(const QString& from, const QString& to);
-
-/// Makes an empty file of mode 0600 next to `path`, to be filled and renamed; its path.
-Result<QString> makeFileBeside(const QString& path);
+/// Makes a file whole or not at all: `fill` gets an empty file (mode 0600) beside `path`, which
+/// then takes that name without ever replacing another file (Refused). When `fill` gives a Problem
+/// or throws, nothing is left behind.
+Outcome makeWhole(const QString& path, const std::function<Outcome(const QString& part)>& fill);
 
 } // namespace ladlework::store

@@ -139,9 +139,9 @@ Outcome checkDecision(const intake::Decision& decision, QDate today) {
                                        QStringLiteral("day"));
         !day)
         return day;
-    if (decision.day > today)
+    if (decision.day > today.addDays(1))
         return problem(Problem::Kind::BadInput,
-                       Words::tr("The day of the decision lies in the future; enter today or an "
+                       Words::tr("The day of the decision lies too far ahead; enter tomorrow or an "
                                  "earlier day."),
                        QStringLiteral("day"));
     if (decision.resumeAtRung < 0)

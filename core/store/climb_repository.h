@@ -13,7 +13,8 @@ namespace ladlework::store {
 
 class Database;
 
-/// A decision has a day that is not after today, a rung that is not negative and a reason.
+/// A decision has a day that is not after tomorrow (after a stop of today it counts from tomorrow),
+/// a rung that is not negative and a reason.
 Outcome checkDecision(const intake::Decision& decision, QDate today);
 
 /// Targets, ladders and recorded decisions of members.

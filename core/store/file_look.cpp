@@ -133,7 +133,8 @@ Result<FileHeader> readHeader(const QString& path, int newestVersion) {
 
     FileHeader read;
     read.version = static_cast<int>(wordAt(header, userVersionAt));
-    read.unfinished = header.at(writeVersionAt) == writeAheadLog;
+    read.writeAhead = header.at(writeVersionAt) == writeAheadLog;
+    read.unfinished = read.writeAhead;
     for (const QString& ending : sidecarEndings)
         read.unfinished = read.unfinished || QFileInfo(path + ending).size() > 0;
     if (read.unfinished)

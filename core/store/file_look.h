@@ -11,6 +11,7 @@ namespace ladlework::store {
 struct FileHeader {
     int version = 0;         ///< of the schema
     bool unfinished = false; ///< a program died while writing: a journal waits beside the file
+    bool writeAhead = false; ///< another program has put it into write-ahead mode (unfinished too)
 };
 
 /// Unavailable when the file cannot be read, Foreign when it is no workbook of this program, Newer

@@ -8,6 +8,7 @@
 #include "store/verify.h"
 #include "store/workbook_file.h"
 
+#include <exception>
 #include <stdexcept>
 
 namespace ladlework::store {
@@ -83,11 +84,12 @@ Workbook::create(const QString& path, const Clock& clock,
     return open(path, clock);
 }
 
-Result<std::unique_ptr<Workbook>> Workbook::open(const QString& path, const Clock& clock) {
+Result<std::unique_ptr<Workbook>> Workbook::open(const QString& path, const Clock& clock,
+                                                 Opening opening) {
     Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
     if (!catalogue)
         return passOn(catalogue);
-    Result<OpenFile> file = openWorkbookFile(path, shippedMigrations(), clock);
+    Result<OpenFile> file = openWorkbookFile(path, shippedMigrations(), clock, opening);
     if (!file)
         return passOn(file);
     auto parts = std::make_unique<Parts>(std::move(*file), clock, std::move(*catalogue));
@@ -162,8 +164,20 @@ Outcome Workbook::write(const std::function<Outcome(Database&)>& work) {
         return {};
     });
     if (outcome)
-        Q_EMIT changed();
+        tellOfChange();
     return outcome;
+}
+
+void Workbook::tellOfChange() {
+    try {
+        Q_EMIT changed();
+    } catch (...) {
+        // The change is on the disk: whoever shows it has failed, not the action. The event loop's
+        // own barrier tells of it.
+        QMetaObject::invokeMethod(
+            this, [broken = std::current_exception()] { std::rethrow_exception(broken); },
+            Qt::QueuedConnection);
+    }
 }
 
 const History& Workbook::history() const {

@@ -10,6 +10,7 @@
 #include "store/history.h"
 #include "store/log_repository.h"
 #include "store/note_repository.h"
+#include "store/opening.h"
 #include "store/pot_repository.h"
 #include "store/practice_repository.h"
 #include "store/week_repository.h"
@@ -38,7 +39,10 @@ public:
     /// Opens a workbook and migrates it when it is of an older schema (after a backup beside it).
     /// Foreign, Newer, Damaged, ReadOnly-with-migration-due: a Problem, and the file is left byte
     /// for byte as it was. A file or folder that cannot be written opens read-only.
-    static Result<std::unique_ptr<Workbook>> open(const QString& path, const Clock& clock);
+    /// Asked ToRead it never locks, mends or migrates: it is read-only, and Refused when it is of
+    /// an older schema or was not closed properly.
+    static Result<std::unique_ptr<Workbook>> open(const QString& path, const Clock& clock,
+                                                  Opening opening = Opening::ToWrite);
 
     ~Workbook() override;
     Workbook(const Workbook&) = delete;
@@ -50,7 +54,9 @@ public:
 
     /// Does one user action: `work` in one transaction, recorded as one history entry with this
     /// sentence ("Changed Ana's target to 4-6 cups"). When `work` gives a Problem or throws,
-    /// nothing is written. An action that changes nothing leaves no entry. Emits changed() after.
+    /// nothing is written. An action that changes nothing leaves no entry. Emits changed() after;
+    /// what a listener throws does not come out here (the action is done), but is thrown again from
+    /// the event loop.
     Outcome act(const QString& sentence, const std::function<Outcome(Action&)>& work);
 
     /// Takes back the last action, or does the last undone one again; also across restarts.
@@ -82,6 +88,7 @@ private:
     struct Parts;
     explicit Workbook(std::unique_ptr<Parts> parts);
     Outcome write(const std::function<Outcome(Database&)>& work);
+    void tellOfChange();
     std::unique_ptr<Parts> m_parts;
 };
 

@@ -68,6 +68,40 @@ tl::unexpected<Problem> mustBeWritten(const QString& path, const QString& reason
     return problem(Problem::Kind::ReadOnly, sentence.arg(QFileInfo(path).fileName()), path, reason);
 }
 
+tl::unexpected<Problem> windowFirst(const QString& path, const QString& sentence) {
+    return problem(Problem::Kind::Refused, sentence.arg(QFileInfo(path).fileName()), path);
+}
+
+tl::unexpected<Problem> unfinishedToRead(const QString& path) {
+    return windowFirst(path, Words::tr("\"%1\" was not closed properly and has to be mended first; "
+                                       "open it in the window once."));
+}
+
+/// Only looks: no lock, no mending, no migration.
+Result<OpenFile> openToRead(const QString& path, const QList<Migration>& migrations) {
+    const int newest = newestVersion(migrations);
+    Result<FileHeader> header = readHeader(path, newest);
+    if (!header)
+        return passOn(header);
+    // Even a reader of a file in write-ahead mode makes files beside it.
+    if (header->writeAhead)
+        return unfinishedToRead(path);
+    OpenFile opened;
+    opened.path = QFileInfo(path).canonicalFilePath();
+    opened.readOnlyReason = Words::tr("The workbook was opened only to be read.");
+    // A journal may be that of a window that is just saving. SQLite can tell: it reads past the
+    // journal of a living program, and refuses to read past a leftover without playing it back.
+    header->unfinished = false;
+    if (const Outcome sound = lookInside(opened.path, *header, migrations); !sound)
+        return sound.error().kind == Problem::Kind::ReadOnly ? unfinishedToRead(path)
+                                                             : passOn(sound);
+    if (header->version < newest)
+        return windowFirst(path, Words::tr("\"%1\" is of an older version and has to be brought up "
+                                           "to date first; open it in the window once."));
+    opened.database = std::make_unique<Database>(opened.path, Database::Access::ReadOnly);
+    return opened;
+}
+
 Outcome bringUpToDate(OpenFile& opened, int version, const QList<Migration>& migrations,
                       const Clock& clock) {
     const QString copy = backupNameBeforeMigration(opened.path, version, clock.nowUtc());
@@ -77,8 +111,8 @@ Outcome bringUpToDate(OpenFile& opened, int version, const QList<Migration>& mig
     return {};
 }
 
-Result<OpenFile> openLooked(const QString& path, const QList<Migration>& migrations,
-                            const Clock& clock) {
+Result<OpenFile> openToWrite(const QString& path, const QList<Migration>& migrations,
+                             const Clock& clock) {
     const int newest = newestVersion(migrations);
     if (const Result<FileHeader> first = readHeader(path, newest); !first)
         return passOn(first);
@@ -103,7 +137,7 @@ Result<OpenFile> openLooked(const QString& path, const QList<Migration>& migrati
         return passOn(sound);
     const bool older = header->version < newest;
     if (!opened.readOnlyReason.isEmpty() && older)
-        return mustBeWritten(opened.path, opened.readOnlyReason, {header->version, false});
+        return mustBeWritten(opened.path, opened.readOnlyReason, {header->version, false, false});
 
     opened.database = std::make_unique<Database>(
         opened.path, opened.lock ? Database::Access::ReadWrite : Database::Access::ReadOnly);
@@ -135,10 +169,11 @@ QString backupNameBeforeMigration(const QString& path, int version, const QDateT
 }
 
 Result<OpenFile> openWorkbookFile(const QString& path, const QList<Migration>& migrations,
-                                  const Clock& clock) {
+                                  const Clock& clock, Opening opening) {
     Result<OpenFile> opened;
     if (const Outcome done = atBoundary([&]() -> Outcome {
-            opened = openLooked(path, migrations, clock);
+            opened = opening == Opening::ToRead ? openToRead(path, migrations)
+                                                : openToWrite(path, migrations, clock);
             return {};
         });
         !done)
@@ -153,17 +188,7 @@ Outcome createWorkbookFile(const QString& path, const QList<Migration>& migratio
                        Words::tr("There is a file \"%1\" already; choose another name, or open it.")
                            .arg(QFileInfo(path).fileName()),
                        path);
-    const Result<QString> part = makeFileBeside(path);
-    if (!part)
-        return passOn(part);
-    Outcome outcome = atBoundary([&] { return layAndFill(*part, migrations, fill); });
-    if (outcome)
-        outcome = renameWithoutReplacing(*part, path);
-    if (!outcome) {
-        QFile::remove(*part);
-        QFile::remove(*part + QStringLiteral("-journal"));
-    }
-    return outcome;
+    return makeWhole(path, [&](const QString& part) { return layAndFill(part, migrations, fill); });
 }
 
 } // namespace ladlework::store

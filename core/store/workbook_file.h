@@ -4,6 +4,7 @@
 #include "foundation/result.h"
 #include "store/database.h"
 #include "store/migrations.h"
+#include "store/opening.h"
 
 #include <QLockFile>
 #include <QString>
@@ -22,9 +23,10 @@ struct OpenFile {
 };
 
 /// Opens an existing workbook: looks first, and leaves a file that it refuses byte for byte as it
-/// was; then migrates an older one, after a backup beside it.
+/// was; then migrates an older one, after a backup beside it. Asked to read, an older or unfinished
+/// one is Refused instead.
 Result<OpenFile> openWorkbookFile(const QString& path, const QList<Migration>& migrations,
-                                  const Clock& clock);
+                                  const Clock& clock, Opening opening = Opening::ToWrite);
 
 /// Makes a new workbook file: `fill` writes into it after the schema is laid; only when it gives
 /// no Problem and throws nothing does the file get its name.

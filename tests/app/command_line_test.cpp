@@ -30,8 +30,10 @@ TEST_F(CommandLineTest, RefusesWhatItDoesNotKnow) {
     const QList<std::pair<QStringList, QString>> cases{
         {{QStringLiteral("--bogus")}, QStringLiteral("--bogus")},
         {{QStringLiteral("no-such-file.ladlework")}, QStringLiteral("no-such-file.ladlework")},
-        {{QStringLiteral("export"), QStringLiteral("x")}, QStringLiteral("not available yet")},
-        {{QStringLiteral("backup")}, QStringLiteral("not available yet")},
+        {{QStringLiteral("export"), QStringLiteral("x")}, QStringLiteral("reckon, handout")},
+        {{QStringLiteral("backup")}, QStringLiteral("the commands are sample")},
+        {{QStringLiteral("sample"), QString()}, QStringLiteral("empty")},
+        {{QStringLiteral("verify"), QStringLiteral(".")}, QStringLiteral("folder")},
         {{QStringLiteral("sample")}, QStringLiteral("Usage: ladlework sample")},
         {{QStringLiteral("sample"), QStringLiteral("a"), QStringLiteral("b")}, QStringLiteral("b")},
         {{QStringLiteral("verify"), QStringLiteral("x"), QStringLiteral("--deep")},

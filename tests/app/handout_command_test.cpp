@@ -1,6 +1,7 @@
 #include "app/program.h"
 
 #include <QDate>
+#include <QFile>
 #include <QJsonArray>
 
 namespace ladlework::app {
@@ -54,6 +55,30 @@ TEST_F(HandoutCommandTest, RefusesAndWritesNothing) {
                      QStringLiteral("--out"), QStringLiteral("nowhere/h.pdf")})
                     .refused({QStringLiteral("nowhere/h.pdf")}));
     EXPECT_FALSE(exists(QStringLiteral("h.pdf")));
+}
+
+TEST_F(HandoutCommandTest, NeverReplacesTheWorkbook) {
+    const QByteArray before = bytesOf(QStringLiteral("w"));
+    ASSERT_TRUE(QFile::link(folder.filePath(QStringLiteral("w")),
+                            folder.filePath(QStringLiteral("link.pdf"))));
+    ASSERT_TRUE(QFile::copy(folder.filePath(QStringLiteral("w")),
+                            folder.filePath(QStringLiteral("other.pdf"))));
+    for (const char* out : {"w", "./w", "link.pdf", "other.pdf"}) {
+        const QString name = QString::fromLatin1(out);
+        EXPECT_TRUE(run({QStringLiteral("handout"), QStringLiteral("w"), QStringLiteral("--family"),
+                         QStringLiteral("Oakes"), QStringLiteral("--week"), iso(monday),
+                         QStringLiteral("--out"), name})
+                        .refused({name, QStringLiteral("workbook")}));
+        EXPECT_EQ(bytesOf(name), before) << out;
+    }
+}
+
+TEST_F(HandoutCommandTest, RefusesAWeekThatNobodyPlans) {
+    for (const QString& week : {QStringLiteral("9999-12-31"), QStringLiteral("1900-01-01"),
+                                iso(monday.addYears(2)), iso(monday.addYears(-11))})
+        EXPECT_TRUE(handout("Oakes", week).refused({QStringLiteral("--week")}))
+            << week.toStdString();
+    EXPECT_EQ(handout("Oakes", iso(monday.addDays(350))).status, 0);
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "app/program.h"
 
+#include <QFile>
 #include <QJsonArray>
 
 namespace ladlework::app {
@@ -119,12 +120,24 @@ TEST_F(ReckonCommandTest, NamesFileAndPathOfWhatIsWrong) {
             << one.place;
 }
 
-TEST_F(ReckonCommandTest, SaysWhatIsNotThereYet) {
+TEST_F(ReckonCommandTest, NamesTheComputationsThereAre) {
     for (const char* what : {"cooling", "patterns", "week"})
-        EXPECT_TRUE(reckon(what, "{}").refused({QStringLiteral("not available yet")})) << what;
+        EXPECT_TRUE(
+            reckon(what, "{}").refused({QStringLiteral("the computations are pot and ladder")}))
+            << what;
     EXPECT_TRUE(reckon("soup", "{}").refused({QStringLiteral("soup")}));
     EXPECT_TRUE(run({QStringLiteral("reckon"), QStringLiteral("pot"), QStringLiteral("gone.json")})
                     .refused({QStringLiteral("gone.json")}));
+}
+
+TEST_F(ReckonCommandTest, TellsAFileThatBreaksOffWhileItIsRead) {
+    // proc(5): nothing is mapped at address 0, so that reading this file's beginning fails.
+    const QString broken = QStringLiteral("/proc/self/mem");
+    if (!QFile::exists(broken))
+        GTEST_SKIP() << "no such file on this system";
+    const Ran ran = run({QStringLiteral("reckon"), QStringLiteral("pot"), broken});
+    EXPECT_EQ(ran.status, 1);
+    EXPECT_TRUE(ran.complaint.contains("cannot be read")) << ran.complaint.constData();
 }
 
 } // namespace

@@ -140,6 +140,19 @@ TEST_F(KilledProgramTest, AHalfWrittenFileThatCannotBeWrittenIsRefusedAndKept) {
     EXPECT_EQ(bytesOf(journal), journalBytes);
 }
 
+TEST_F(KilledProgramTest, AHalfWrittenFileIsNotMendedWhenItIsOnlyToBeRead) {
+    dieWhileWriting();
+    const QString journal = workbookPath() + QStringLiteral("-journal");
+    const QByteArray bytes = bytesOf(workbookPath());
+    const QByteArray journalBytes = bytesOf(journal);
+    const auto opened = Workbook::open(workbookPath(), m_clock, Opening::ToRead);
+    ASSERT_FALSE(opened);
+    EXPECT_EQ(opened.error().kind, Problem::Kind::Refused) << opened.error().detail.toStdString();
+    EXPECT_TRUE(opened.error().sentence.contains(QStringLiteral("open it in the window")));
+    EXPECT_EQ(bytesOf(workbookPath()), bytes);
+    EXPECT_EQ(bytesOf(journal), journalBytes);
+}
+
 TEST_F(KilledProgramTest, AHalfWrittenFileThatIsRefusedKeepsItsJournal) {
     {
         Database database(workbookPath(), Database::Access::ReadWrite);

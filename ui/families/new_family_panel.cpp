@@ -54,7 +54,7 @@ void NewFamilyPanel::build() {
     form->addRow(tr("&Name of the family"), m_name);
     form->addRow(tr("&Contact"), m_contact);
     form->addRow(tr("&Measures"), m_measures);
-    form->addRow(tr("Hei&ght above sea level"), m_altitude);
+    form->addRow(tr("Height above sea level"), m_altitude);
     form->addRow(tr("&Paper of its handouts"), m_paper);
     auto* altitudeWhy = new QLabel(tr("Water boils cooler the higher the kitchen lies."));
     altitudeWhy->setForegroundRole(QPalette::PlaceholderText);

@@ -44,7 +44,7 @@ GivenPanel::GivenPanel(QWidget* parent)
     };
     connect(addButton(tr("&Open"), tr("Shows these pages as they were given")),
             &QPushButton::clicked, this, &GivenPanel::openWanted);
-    connect(addButton(tr("Sav&e again"), tr("Saves the very PDF that was given")),
+    connect(addButton(tr("Save again"), tr("Saves the very PDF that was given")),
             &QPushButton::clicked, this, &GivenPanel::saveWanted);
     connect(addButton(tr("Re&move"), tr("Takes it out of the record; can be undone")),
             &QPushButton::clicked, this, &GivenPanel::removeWanted);

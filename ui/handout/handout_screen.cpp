@@ -77,11 +77,11 @@ void HandoutScreen::makeActions() {
         addAction(action);
         return action;
     };
-    m_save = add(tr("&Save PDF..."), tr("Saves these pages as a PDF"),
+    m_save = add(tr("Save PDF..."), tr("Saves these pages as a PDF"),
                  QKeySequence(QKeySequence::Save), &HandoutScreen::savePdf);
     m_print = add(tr("&Print..."), tr("Prints these pages"), QKeySequence(QKeySequence::Print),
                   &HandoutScreen::print);
-    m_give = add(tr("&Give it..."), tr("Saves the PDF and keeps these pages as given"),
+    m_give = add(tr("Give it..."), tr("Saves the PDF and keeps these pages as given"),
                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G), &HandoutScreen::give);
     m_record =
         add(tr("Rec&ord as given"), tr("Keeps these pages as given, when they are printed already"),

@@ -62,7 +62,7 @@ QWidget* LogScreen::makeHead() {
     before->setToolTip(tr("Alt+Left"));
     m_after->setToolTip(tr("Alt+Right"));
     CharacterWidth::hold(*m_dayEdit, dayWidth);
-    auto* all = new QPushButton(tr("&Everyone as asked"), head);
+    auto* all = new QPushButton(tr("Everyone as asked"), head);
     all->setToolTip(tr("Enters the amount asked for all who have no entry yet"));
     row->addWidget(label);
     row->addWidget(m_dayEdit);

@@ -30,7 +30,7 @@ AddMemberPanel::AddMemberPanel(const ScreenContext& context, QWidget* parent)
     m_birth->setMayBeEmpty(true);
     m_birth->setPlaceholderText(tr("such as %1").arg(printDay(QDate(1984, 5, 17), QLocale())));
     section->body()->addLayout(form);
-    auto* add = new QPushButton(tr("&Add member"), this);
+    auto* add = new QPushButton(tr("Add member"), this);
     add->setProperty("primary", true);
     auto* row = new QHBoxLayout;
     row->addWidget(add);

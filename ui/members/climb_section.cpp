@@ -16,6 +16,7 @@
 #include <QSpinBox>
 #include <QStyle>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace ladlework::ui {
 
@@ -77,7 +78,7 @@ void ClimbSection::makeTarget(QFormLayout& form) {
     held->addWidget(new QLabel(tr("then easing off from"), this));
     held->addWidget(m_easeOff);
     held->addStretch();
-    auto* heldLabel = new QLabel(tr("&Held for"), this);
+    auto* heldLabel = new QLabel(tr("Held for"), this);
     heldLabel->setBuddy(m_holdDays);
     form.addRow(heldLabel, held);
     connect(m_low, &QuantityEdit::valueCommitted, this, [this] {
@@ -98,15 +99,13 @@ void ClimbSection::makeTarget(QFormLayout& form) {
 void ClimbSection::makeLadder(QFormLayout& form) {
     m_start->setAccessibleName(tr("First amount of the ladder"));
     m_rungs->setAccessibleName(tr("Rungs of the ladder, separated by commas"));
-    m_rungs->setToolTip(tr("The amounts from the first sip up to the target, separated by commas. "
-                           "Changing them replays the log on the new rungs."));
     m_where->setWordWrap(true);
     auto* start = new QHBoxLayout;
     start->addWidget(m_start);
     start->addWidget(m_layOut);
     start->addWidget(m_afresh);
     start->addStretch();
-    auto* startLabel = new QLabel(tr("&Start with"), this);
+    auto* startLabel = new QLabel(tr("Start with"), this);
     startLabel->setBuddy(m_start);
     form.addRow(startLabel, start);
     m_rungsLabel = new QLabel(tr("R&ungs"), this);
@@ -163,11 +162,32 @@ void ClimbSection::showTarget() {
                                         : tr("Set this target"));
 }
 
+bool ClimbSection::isStopped() const {
+    return m_standing->ladder && m_standing->replay.state == intake::LadderState::Stopped;
+}
+
+/// Rungs, rules or a new ladder would move a stopped member without a decision: they wait for it.
+void ClimbSection::holdWhileStopped() {
+    const bool stopped = isStopped();
+    const bool mayLayOut = m_standing->target.has_value() && !stopped;
+    m_layOut->setEnabled(mayLayOut);
+    m_start->setEnabled(mayLayOut);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_afresh, m_rungs, m_rules})
+        part->setEnabled(!stopped);
+    const QString why = stopped ? tr("The ladder is stopped: the decision to go on comes first "
+                                     "(Progress).")
+                                : QString();
+    for (QWidget* part : std::initializer_list<QWidget*>{m_layOut, m_start, m_afresh, m_rules})
+        part->setToolTip(why);
+    m_rungs->setToolTip(stopped ? why
+                                : tr("The amounts from the first sip up to the target, separated "
+                                     "by commas. Changing them replays the log on the new rungs."));
+}
+
 void ClimbSection::showLadder() {
     const auto& ladder = m_standing->ladder;
-    m_layOut->setEnabled(m_standing->target.has_value());
+    holdWhileStopped();
     m_afresh->setVisible(ladder.has_value());
-    m_start->setEnabled(m_standing->target.has_value());
     for (QWidget* part :
          std::initializer_list<QWidget*>{m_rungsLabel, m_rungs, m_rulesLabel, m_rules})
         part->setVisible(ladder.has_value());
@@ -197,6 +217,8 @@ void ClimbSection::showLadder() {
         words += u' ' + tr("The last rung is %1 and the target begins at %2: lay out the rungs "
                            "again or mend the last one.")
                             .arg(last, goal);
+    if (isStopped())
+        words += u' ' + tr("The decision to go on comes first (Progress).");
     m_where->setText(words);
     m_rules->setRules(ladder->rules);
 }
@@ -276,8 +298,18 @@ void ClimbSection::layOutRungs() {
 void ClimbSection::saveRungs() {
     intake::Ladder ladder = *m_standing->ladder;
     ladder.rungs.clear();
+    // A rung whose words stand as they were shown keeps its stored amount: the words are rounded.
+    QList<Volume> shown = m_standing->ladder->rungs;
     const QStringList parts = m_rungs->trimmed().split(u',', Qt::SkipEmptyParts);
     for (const QString& part : parts) {
+        const auto kept = std::ranges::find(shown, part.trimmed(), [this](Volume rung) {
+            return quantity::printVolume(rung, m_measures);
+        });
+        if (kept != shown.end()) {
+            ladder.rungs.append(*kept);
+            shown.erase(kept); // two rungs may read alike
+            continue;
+        }
         const auto rung = quantity::parseVolume(part, m_measures);
         if (!rung) {
             m_context.desk.tell(this, rung.error().sentence);

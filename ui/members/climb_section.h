@@ -33,6 +33,7 @@ private:
     void makeLadder(QFormLayout& form);
     void showTarget();
     void showLadder();
+    void holdWhileStopped();
     void takeUsualTarget();
     void saveTarget();
     void layOutRungs();
@@ -40,6 +41,7 @@ private:
     void saveRules();
     void startAfresh();
     void storeLadder(intake::Ladder ladder, bool afresh, const QString& sentence);
+    [[nodiscard]] bool isStopped() const;
     [[nodiscard]] QString rungsText(const QList<quantity::Volume>& rungs) const;
 
     const ScreenContext& m_context;

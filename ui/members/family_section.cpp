@@ -32,7 +32,7 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     left->addRow(tr("&Contact"), m_contact);
     left->addRow(tr("S&tatus"), m_status);
     left->addRow(tr("Taken on"), m_since);
-    left->addRow(tr("Next re&view"), m_review);
+    left->addRow(tr("Next review"), m_review);
     left->addRow(tr("&Remarks"), m_remarks);
     family->body()->addLayout(left);
     auto* kitchen = new Section(tr("Kitchen"), this);
@@ -41,7 +41,7 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     right->addRow(tr("&Paper"), m_paper);
     right->addRow(tr("Time &zone"), m_zone);
     right->addRow(tr("A&ltitude"), m_altitude);
-    right->addRow(tr("Refri&gerator holds"), m_fridge);
+    right->addRow(tr("Refrigerator holds"), m_fridge);
     right->addRow(tr("Freezer h&olds"), m_freezer);
     right->addRow(tr("&Meat eaten a day"), m_meat);
     m_fridge->setToolTip(tr("Room for stock in the refrigerator"));

@@ -49,7 +49,7 @@ MembersScreen::MembersScreen(const ScreenContext& context, QWidget* parent)
     m_list->setTextElideMode(Qt::ElideRight);
     constexpr int charactersWide = 30;
     CharacterWidth::hold(*m_list, charactersWide);
-    auto* addButton = new QPushButton(tr("&Add a member"), this);
+    auto* addButton = new QPushButton(tr("Add a member"), this);
     auto* left = new QVBoxLayout;
     left->addWidget(m_list, 1);
     left->addWidget(addButton);

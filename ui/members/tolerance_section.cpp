@@ -24,7 +24,7 @@ ToleranceSection::ToleranceSection(const ScreenContext& context, QWidget* parent
     : QWidget(parent), m_context(context), m_model(new ToleranceModel(context.catalogue, this)),
       m_table(makeTable(m_model, tr("Tolerance notes"), ToleranceModel::ReasonColumn, this)),
       m_subject(new SubjectPicker(context.catalogue, this)), m_verdict(new QComboBox(this)),
-      m_allergy(new QCheckBox(tr("Aller&gy or severe reaction"), this)),
+      m_allergy(new QCheckBox(tr("Allergy or severe reaction"), this)),
       m_reason(new TextField(this)), m_tryAgain(new DayEdit(this)),
       m_remove(new QPushButton(tr("Remove note"), this)) {
     auto* section = new Section(tr("Tolerance notes"), this);

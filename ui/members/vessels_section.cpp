@@ -38,7 +38,7 @@ VesselsSection::VesselsSection(const ScreenContext& context, QWidget* parent)
       m_line(new SideBySide(this)) {
     auto* section = new Section(tr("Vessels"), this);
     section->setRemark(tr("Measured inside; the pot builder draws and reckons with them."));
-    m_add = new QPushButton(tr("Add a ve&ssel"), this);
+    m_add = new QPushButton(tr("Add a vessel"), this);
     section->addAction(m_add);
     section->addAction(m_remove);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);

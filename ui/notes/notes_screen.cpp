@@ -80,9 +80,9 @@ QWidget* NotesScreen::makeEditor() {
     m_review->setPlaceholderText(tr("none planned"));
     auto* form = new QFormLayout;
     form->addRow(tr("&Day"), m_day);
-    form->addRow(tr("&Seen and said"), m_text);
-    form->addRow(tr("A&greed"), m_agreed);
-    form->addRow(tr("Next re&view"), m_review);
+    form->addRow(tr("Seen and said"), m_text);
+    form->addRow(tr("Agreed"), m_agreed);
+    form->addRow(tr("Next review"), m_review);
     m_section->body()->addLayout(form, 1);
     auto* layout = new QVBoxLayout(editor);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -14,8 +14,6 @@ using quantity::Volume;
 
 namespace {
 
-constexpr double per100Ml = 100.0;
-
 QString setWords(kitchen::Set set) {
     switch (set) {
     case kitchen::Set::Pours:
@@ -92,12 +90,26 @@ void BalancePanel::fillMass(const Line& line, const Range& range,
 
 void BalancePanel::fillPerCup(const Line& line, const Range& range, const QString& unit,
                               int decimals) {
-    const double cups = Volume::fromCups(1).toMillilitres() / per100Ml;
     const auto words = [&](double value) {
-        return QLocale().toString(value * cups, 'f', decimals);
+        return QLocale().toString(value, 'f', decimals);
     };
-    fill(line, words(range.best) + u' ' + unit,
-         tr("%1 to %2").arg(words(range.low), words(range.high)));
+    const Range aCup = kitchen::perCup(range);
+    fill(line, words(aCup.best) + u' ' + unit,
+         tr("%1 to %2").arg(words(aCup.low), words(aCup.high)));
+}
+
+void BalancePanel::showStrength(const kitchen::Brewed& brewed) {
+    if (brewed.boilsDry) {
+        for (const Line& line : {m_set, m_protein, m_sodium, m_potassium})
+            fill(line, tr("none"), tr("the pot boils dry"));
+        return;
+    }
+    fill(m_set, setWords(brewed.set),
+         tr("gelatin %1 g a cup")
+             .arg(QLocale().toString(kitchen::perCup(brewed.gelatinGPer100Ml).best, 'f', 1)));
+    fillPerCup(m_protein, brewed.proteinGPer100Ml, tr("g"), 1);
+    fillPerCup(m_sodium, brewed.sodiumMgPer100Ml, tr("mg"), 0);
+    fillPerCup(m_potassium, brewed.potassiumMgPer100Ml, tr("mg"), 0);
 }
 
 void BalancePanel::show(const kitchen::Brewed& brewed, quantity::MeasureSystem measures) {
@@ -114,14 +126,7 @@ void BalancePanel::show(const kitchen::Brewed& brewed, quantity::MeasureSystem m
     if (brewed.meatDays)
         m_meat.range->setText(
             tr("%1 days at this table").arg(locale.toString(brewed.meatDays->best, 'f', 1)));
-    fill(m_set, setWords(brewed.set),
-         tr("gelatin %1 g a cup")
-             .arg(locale.toString(brewed.gelatinGPer100Ml.best *
-                                      Volume::fromCups(1).toMillilitres() / per100Ml,
-                                  'f', 1)));
-    fillPerCup(m_protein, brewed.proteinGPer100Ml, tr("g"), 1);
-    fillPerCup(m_sodium, brewed.sodiumMgPer100Ml, tr("mg"), 0);
-    fillPerCup(m_potassium, brewed.potassiumMgPer100Ml, tr("mg"), 0);
+    showStrength(brewed);
     fillMass(m_fat, brewed.fatG, measures);
     fillVolume(m_evaporated, brewed.evaporatedMl, measures);
     fillVolume(m_held, brewed.heldBySolidsMl, measures);

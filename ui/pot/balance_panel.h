@@ -30,6 +30,8 @@ private:
     void fillMass(const Line& line, const kitchen::Range& range, quantity::MeasureSystem measures);
     void fillPerCup(const Line& line, const kitchen::Range& per100Ml, const QString& unit,
                     int decimals);
+    /// What is dissolved in the stock, a cup; of a pot that boils dry nothing is said.
+    void showStrength(const kitchen::Brewed& brewed);
 
     QGridLayout* m_grid;
     Line m_stock;

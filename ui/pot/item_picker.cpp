@@ -2,6 +2,7 @@
 
 #include <QCompleter>
 #include <QLineEdit>
+#include <QTimer>
 
 namespace ladlework::ui {
 
@@ -41,8 +42,13 @@ QString ItemPicker::id() const {
 }
 
 void ItemPicker::clearPick() {
-    setCurrentIndex(-1);
-    clearEditText();
+    const auto clear = [this] {
+        setCurrentIndex(-1);
+        clearEditText();
+    };
+    clear();
+    // The list of completions hands Enter to the line first and writes its own pick into it after.
+    QTimer::singleShot(0, this, clear);
 }
 
 } // namespace ladlework::ui

@@ -49,10 +49,10 @@ PotEditor::PotEditor(const kitchen::Catalogue& catalogue, QWidget* parent)
     };
     place(tr("Na&me"), m_name, 0, 0, 3);
     place(tr("&Water"), m_water, 1, 0, 1);
-    place(tr("&Simmer"), m_simmer, 1, 2, 1);
+    place(tr("Simmer"), m_simmer, 1, 2, 1);
     place(tr("Sa&lt"), m_salt, 2, 0, 1);
     place(tr("&Brew"), m_brew, 2, 2, 1);
-    place(tr("&Vessel"), m_vessel, 3, 0, 3);
+    place(tr("Vessel"), m_vessel, 3, 0, 3);
     grid->setColumnStretch(1, 1);
     grid->setColumnStretch(3, 1);
     auto* layout = new QVBoxLayout(this);

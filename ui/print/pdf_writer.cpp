@@ -6,6 +6,7 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QFile>
 #include <QFileInfo>
 #include <QPageLayout>
 #include <QPainter>
@@ -54,6 +55,30 @@ QByteArray metadataOf(const handout::Document& document) {
     return packet;
 }
 
+/// Refuses a target that printing would destroy: a database (every workbook is one), and anything
+/// that is no ordinary file. Follows links, as the writing does.
+Outcome mayBeReplaced(const QString& path) {
+    const QFileInfo target(path);
+    if (!target.exists())
+        return {};
+    const auto refused = [&](const QString& sentence) {
+        return problem(Problem::Kind::Refused, sentence.arg(target.fileName()), path);
+    };
+    if (!target.isFile())
+        return refused(tr("\"%1\" is not an ordinary file, so no pages are written to it. Choose "
+                          "another name."));
+    // https://www.sqlite.org/fileformat2.html#magic_header_string
+    static const QByteArray magic = QByteArrayLiteral("SQLite format 3");
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return refused(tr("\"%1\" is there already and cannot be read, so it is not replaced. "
+                          "Choose another name."));
+    if (file.read(magic.size()) == magic)
+        return refused(tr("\"%1\" is a workbook or another database, so it is not replaced by "
+                          "printed pages. Choose another name."));
+    return {};
+}
+
 } // namespace
 
 Result<QByteArray> pdfOf(const handout::Document& document) {
@@ -84,6 +109,8 @@ Result<QByteArray> pdfOf(const handout::Document& document) {
 }
 
 Outcome saveWhole(const QByteArray& pdf, const QString& path) {
+    if (const Outcome replaceable = mayBeReplaced(path); !replaceable)
+        return replaceable;
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return problem(Problem::Kind::Unavailable,

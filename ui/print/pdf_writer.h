@@ -14,7 +14,8 @@ Outcome writePdf(const handout::Document& document, const QString& path);
 /// The same pages in memory, for the record of handouts.
 Result<QByteArray> pdfOf(const handout::Document& document);
 
-/// Writes a finished PDF (one kept as it was given) to a file, whole or not at all.
+/// Writes a finished PDF (one kept as it was given) to a file, whole or not at all. Refused when
+/// the path leads, also through links, to a database or to anything that is no ordinary file.
 Outcome saveWhole(const QByteArray& pdf, const QString& path);
 
 } // namespace ladlework::ui

@@ -203,8 +203,11 @@ QString ProgressScreen::summary(const casebook::Standing& standing) const {
         return tr("Under 6 months there is no ladder. Refer to the child's own clinician.");
     const intake::LadderReplay& replay = standing.replay;
     if (replay.state == intake::LadderState::Stopped)
-        return tr("%1's ladder is stopped on rung %2 of %3 (%4). Nothing is asked until you let it "
-                  "go on.")
+        return (standing.goesOn
+                    ? tr("%1's ladder is stopped on rung %2 of %3 (%4). Nothing is asked today; it "
+                         "goes on tomorrow by your decision.")
+                    : tr("%1's ladder is stopped on rung %2 of %3 (%4). Nothing is asked until you "
+                         "let it go on."))
             .arg(standing.member.name)
             .arg(replay.rung + 1)
             .arg(standing.ladder->rungs.size())

@@ -13,7 +13,8 @@ namespace ladlework::ui {
 
 ResumePanel::ResumePanel(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_rung(new QComboBox(this)),
-      m_reason(new TextField(this)) {
+      m_reason(new TextField(this)), m_when(new QLabel(this)), m_goOn(new QPushButton(this)),
+      m_takeBack(new QPushButton(tr("Take the decision &back"), this)) {
     auto* section = new Section(tr("The ladder is stopped"), this);
     auto* words = new QLabel(
         tr("It goes on only by your recorded decision. After a serious reaction that decision "
@@ -21,15 +22,17 @@ ResumePanel::ResumePanel(const ScreenContext& context, QWidget* parent)
         this);
     words->setWordWrap(true);
     section->body()->addWidget(words);
-    auto* button = new QPushButton(tr("&Go on from today"), this);
-    button->setProperty("primary", true);
-    auto* from = new QLabel(tr("&From the rung"), this);
+    m_when->setWordWrap(true);
+    section->body()->addWidget(m_when);
+    m_goOn->setProperty("primary", true);
+    auto* from = new QLabel(tr("From the rung"), this);
     from->setBuddy(m_rung);
     auto* line = new QHBoxLayout;
     line->addWidget(from);
     line->addWidget(m_rung);
     line->addWidget(m_reason, 1);
-    line->addWidget(button);
+    line->addWidget(m_goOn);
+    line->addWidget(m_takeBack);
     section->body()->addLayout(line);
     m_reason->setPlaceholderText(tr("Reason: who was asked, what was decided"));
     m_reason->setAccessibleName(tr("Reason for going on"));
@@ -37,7 +40,8 @@ ResumePanel::ResumePanel(const ScreenContext& context, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(section);
-    connect(button, &QPushButton::clicked, this, &ResumePanel::goOn);
+    connect(m_goOn, &QPushButton::clicked, this, &ResumePanel::goOn);
+    connect(m_takeBack, &QPushButton::clicked, this, &ResumePanel::takeBack);
     connect(m_reason, &QLineEdit::returnPressed, this, &ResumePanel::goOn);
 }
 
@@ -54,13 +58,35 @@ void ResumePanel::show(const casebook::Casebook& book, const casebook::Standing&
         m_reason->setStored({});
     }
     m_member = standing.member;
-    m_today = book.today();
+    // The day of the stop stays stopped whatever is decided on it.
+    const bool stoppedToday = standing.stoppedSince >= book.today();
+    m_day = stoppedToday ? book.today().addDays(1) : book.today();
+    m_goOn->setText(stoppedToday ? tr("Go on from tomorrow") : tr("Go on from today"));
     QList<Choice> rungs;
     for (const quantity::Volume rung : standing.ladder->rungs)
         rungs.append({quantity::printVolume(rung, book.records().family.measures),
                       static_cast<int>(rungs.size())});
     const int kept = m_rung->currentIndex();
     setChoices(*m_rung, rungs, sameMember ? kept : std::max(0, standing.replay.rung - 1));
+    showPending(standing, book.records().family.measures);
+    m_when->setVisible(stoppedToday || m_pending);
+}
+
+void ResumePanel::showPending(const casebook::Standing& standing,
+                              quantity::MeasureSystem measures) {
+    m_pending = standing.goesOn;
+    m_takeBack->setVisible(m_pending.has_value());
+    if (m_pending) {
+        const QList<quantity::Volume>& rungs = standing.ladder->rungs;
+        const qsizetype rung = std::clamp<qsizetype>(m_pending->resumeAtRung, 0, rungs.size() - 1);
+        m_when->setText(
+            tr("Decided: the ladder goes on tomorrow from %1 (%2). A new decision takes "
+               "the place of this one.")
+                .arg(quantity::printVolume(rungs.at(rung), measures), m_pending->reason));
+    } else {
+        m_when->setText(tr("The stop came today, so today stays without stock: a decision counts "
+                           "from tomorrow."));
+    }
 }
 
 void ResumePanel::takeFocus() {
@@ -70,12 +96,18 @@ void ResumePanel::takeFocus() {
 void ResumePanel::goOn() {
     intake::Decision decision;
     decision.member = m_member.id;
-    decision.day = m_today;
+    decision.day = m_day;
     decision.resumeAtRung = m_rung->currentIndex();
     decision.reason = m_reason->trimmed();
     const bool done = m_context.act(
         this, tr("Let %1's ladder go on from %2").arg(m_member.name, m_rung->currentText()),
         [&](store::Action& action) -> Outcome {
+            if (m_pending) {
+                if (const Outcome removed =
+                        m_context.workbook.climbs().removeDecision(action, m_pending->id);
+                    !removed)
+                    return removed;
+            }
             const auto added = m_context.workbook.climbs().addDecision(action, decision);
             return added ? Outcome{} : Outcome(passOn(added));
         });
@@ -85,6 +117,16 @@ void ResumePanel::goOn() {
     } else {
         m_reason->setFocus();
     }
+}
+
+void ResumePanel::takeBack() {
+    if (!m_pending)
+        return;
+    const DecisionId id = m_pending->id;
+    m_context.act(this, tr("Took back the decision to let %1's ladder go on").arg(m_member.name),
+                  [&](store::Action& action) {
+                      return m_context.workbook.climbs().removeDecision(action, id);
+                  });
 }
 
 } // namespace ladlework::ui

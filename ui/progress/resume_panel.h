@@ -5,12 +5,15 @@
 #include "ui/shared/section.h"
 
 class QComboBox;
+class QLabel;
+class QPushButton;
 
 namespace ladlework::ui {
 
 class TextField;
 
-/// After a stop: the practitioner's recorded decision to go on, from which rung and why.
+/// After a stop: the practitioner's recorded decision to go on, from which rung and why. On the day
+/// of the stop itself it counts from tomorrow, and can be changed or taken back until then.
 class ResumePanel final : public QWidget {
     Q_OBJECT
 public:
@@ -22,12 +25,18 @@ public:
 
 private:
     void goOn();
+    void takeBack();
+    void showPending(const casebook::Standing& standing, quantity::MeasureSystem measures);
 
     const ScreenContext& m_context;
     people::Member m_member;
-    QDate m_today;
+    QDate m_day; ///< from which a decision made now counts
+    std::optional<intake::Decision> m_pending;
     QComboBox* m_rung;
     TextField* m_reason;
+    QLabel* m_when;
+    QPushButton* m_goOn;
+    QPushButton* m_takeBack;
 };
 
 } // namespace ladlework::ui

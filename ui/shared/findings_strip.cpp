@@ -83,6 +83,7 @@ void FindingsStrip::setFindings(const Findings& findings) {
     std::stable_sort(m_findings.begin(), m_findings.end(),
                      [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
     fill();
+    m_area->verticalScrollBar()->setValue(0); // the worst is first, and first seen
     setVisible(!m_findings.isEmpty());
     fitHeight();
     m_findings = findings;

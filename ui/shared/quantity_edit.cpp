@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QPixmap>
 #include <QStyle>
+#include <QTimer>
 #include <QToolTip>
 
 namespace ladlework::ui {
@@ -79,12 +80,23 @@ void QuantityEdit::focusOutEvent(QFocusEvent* event) {
     // A menu or another window takes the focus for a moment only: the text stays as it is.
     const bool forAMoment = event->reason() == Qt::PopupFocusReason;
     if (!forAMoment) {
-        if (isGood())
+        if (isGood()) {
             commit();
-        else
+        } else {
+            sayNotKept();
             abandon();
+        }
     }
     QLineEdit::focusOutEvent(event);
+}
+
+void QuantityEdit::sayNotKept() {
+    // After the focus has moved: moving it takes every tool tip away.
+    const QString words = tr("\"%1\" was not kept. %2").arg(text(), m_problem);
+    QTimer::singleShot(0, this, [this, words] {
+        if (isVisible())
+            QToolTip::showText(mapToGlobal(QPoint(0, height())), words, this);
+    });
 }
 
 void QuantityEdit::onTextEdited(const QString& text) {

@@ -46,6 +46,8 @@ protected:
 
 private:
     void onTextEdited(const QString& text);
+    /// Says beside the field why what was typed is not kept.
+    void sayNotKept();
     void markProblem(const QString& sentence);
     void commit();
     void abandon();

@@ -1,25 +1,15 @@
 #include "ui/shared/screen_context.h"
 
-#include <QCoreApplication>
-
-#include <exception>
-
 namespace ladlework::ui {
 
 bool ScreenContext::act(QWidget* parent, const QString& sentence,
                         const std::function<Outcome(store::Action&)>& work) const {
-    try {
-        const Outcome outcome = workbook.act(sentence, work);
-        if (outcome)
-            return true;
+    // The workbook lets nothing through that breaks: it comes as a Problem, and only before the
+    // save.
+    const Outcome outcome = workbook.act(sentence, work);
+    if (!outcome)
         desk.tell(parent, outcome.error().sentence);
-    } catch (const std::exception& broken) {
-        // The action boundary: whatever broke below, its transaction has been taken back.
-        desk.tell(parent, QCoreApplication::translate(
-                              "ScreenContext", "This could not be done and nothing was saved: %1")
-                              .arg(QString::fromUtf8(broken.what())));
-    }
-    return false;
+    return outcome.has_value();
 }
 
 } // namespace ladlework::ui

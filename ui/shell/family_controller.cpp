@@ -1,6 +1,6 @@
 #include "ui/shell/family_controller.h"
 
-#include "store/store_error.h"
+#include "ui/shell/barrier_application.h"
 
 namespace ladlework::ui {
 
@@ -40,21 +40,24 @@ void FamilyController::reload() {
 }
 
 bool FamilyController::read() {
-    try {
-        Result<casebook::FamilyRecords> records = m_context.workbook.records(m_current);
-        if (!records) {
-            // The family is gone: an action on it was taken back, or it was removed.
-            m_casebook.reset();
-            return false;
-        }
-        const QDate today = m_context.clock.today(records->family.zone);
-        m_casebook = std::make_shared<const casebook::Casebook>(*std::move(records),
-                                                                m_context.catalogue, today);
-        return true;
-    } catch (const store::StoreError& error) {
-        Q_EMIT broke(error.toProblem().sentence);
+    bool there = false;
+    const QString sentence = sentenceIfBroken([&] { there = readRecords(); });
+    if (!sentence.isEmpty())
+        Q_EMIT broke(sentence);
+    return there;
+}
+
+bool FamilyController::readRecords() {
+    Result<casebook::FamilyRecords> records = m_context.workbook.records(m_current);
+    if (!records) {
+        // The family is gone: an action on it was taken back, or it was removed.
+        m_casebook.reset();
         return false;
     }
+    const QDate today = m_context.clock.today(records->family.zone);
+    m_casebook =
+        std::make_shared<const casebook::Casebook>(*std::move(records), m_context.catalogue, today);
+    return true;
 }
 
 void FamilyController::checkDay() {

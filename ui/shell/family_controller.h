@@ -10,7 +10,7 @@
 namespace ladlework::ui {
 
 /// The family on screen: keeps its casebook up to date with the workbook and with the calendar.
-/// When the records cannot be read the last casebook stays and broke() says why.
+/// When the records cannot be read or worked out the last casebook stays and broke() says why.
 class FamilyController final : public QObject {
     Q_OBJECT
 public:
@@ -37,7 +37,9 @@ Q_SIGNALS:
     void broke(const QString& sentence);
 
 private:
+    /// False when there is nothing new to show; what breaks is told, never thrown.
     bool read();
+    bool readRecords();
 
     const ScreenContext& m_context;
     FamilyId m_current;

@@ -68,21 +68,21 @@ void MainWindow::makeStart() {
     connect(m_start, &StartPage::recentWanted, m_files, &FileController::openOrTell);
 }
 
-void MainWindow::forView(QAction* action, void (WorkbookView::*function)()) {
-    connect(action, &QAction::triggered, this, [this, function] {
+void MainWindow::forView(QAction* action, void (*work)(WorkbookView&)) {
+    connect(action, &QAction::triggered, this, [this, work] {
         if (m_view != nullptr)
-            (m_view->*function)();
+            work(*m_view);
     });
 }
 
 void MainWindow::connectPlaces() {
-    forView(m_actions->everyone, &WorkbookView::showEveryone);
-    forView(m_actions->findFamily, &WorkbookView::findFamily);
-    forView(m_actions->nextFamily, &WorkbookView::nextFamily);
-    forView(m_actions->previousFamily, &WorkbookView::previousFamily);
-    forView(m_actions->newFamily, &WorkbookView::showNewFamily);
-    forView(m_actions->removeFamily, &WorkbookView::removeFamily);
-    forView(m_actions->practice, &WorkbookView::showPractice);
+    forView(m_actions->everyone, [](WorkbookView& view) { view.showEveryone(); });
+    forView(m_actions->findFamily, [](WorkbookView& view) { view.findFamily(); });
+    forView(m_actions->nextFamily, [](WorkbookView& view) { view.nextFamily(); });
+    forView(m_actions->previousFamily, [](WorkbookView& view) { view.previousFamily(); });
+    forView(m_actions->newFamily, [](WorkbookView& view) { view.showNewFamily(); });
+    forView(m_actions->removeFamily, [](WorkbookView& view) { view.removeFamily(); });
+    forView(m_actions->practice, [](WorkbookView& view) { view.showPractice(); });
 }
 
 void MainWindow::connectView() {

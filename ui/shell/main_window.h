@@ -58,8 +58,8 @@ private:
     void update();
     void setOneFamily(bool only);
     void restoreGeometryOrFit();
-    /// Connects an action to a function of the open view; without a view it does nothing.
-    void forView(QAction* action, void (WorkbookView::*function)());
+    /// Connects an action to work on the open view; without a view it does nothing.
+    void forView(QAction* action, void (*work)(WorkbookView&));
 
     const kitchen::Catalogue& m_catalogue;
     const Clock& m_clock;

@@ -1,5 +1,6 @@
 #include "ui/shell/practice_page.h"
 
+#include "kitchen/keeping_figures.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/note_edit.h"
 #include "ui/shared/section.h"
@@ -11,6 +12,7 @@
 #include <QFormLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSpinBox>
@@ -36,6 +38,10 @@ QFormLayout* formIn(Section& section) {
     form->setSpacing(step(section));
     section.body()->addLayout(form);
     return form;
+}
+
+QString keeps(const char* figure) {
+    return QLocale().toString(kitchen::KeepingFigures::shipped().count(QLatin1String(figure)));
 }
 
 } // namespace
@@ -86,7 +92,7 @@ void PracticePage::fillChoices() {
         m_zone->addItem(QString::fromLatin1(id));
     m_zone->completer()->setFilterMode(Qt::MatchContains);
     m_zone->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_fridgeDays->setRange(2, 4);
+    m_fridgeDays->setRange(people::leastFridgeDays(), people::mostFridgeDays());
     m_fridgeDays->setSuffix(tr(" days"));
     m_spill->setRange(0, 100);
     m_spill->setSuffix(tr(" %"));
@@ -117,9 +123,12 @@ Section* PracticePage::makeRules() {
     form->addRow(tr("&Paper"), m_paper);
     form->addRow(tr("&Time zone"), m_zone);
     form->addRow(tr("Stock &keeps in the refrigerator"), m_fridgeDays);
-    form->addRow(QString(), quiet(tr("The published storage charts allow 3 to 4 days for soups "
-                                     "and stews; an older row gives broth 1 to 2. It can be made "
-                                     "stricter, never more than 4.")));
+    form->addRow(QString(),
+                 quiet(tr("The published storage charts allow %1 to %2 days for soups "
+                          "and stews; an older row gives broth %3 to %4. It can be "
+                          "made stricter, never more than %2.")
+                           .arg(keeps("soup-fridge-least"), keeps("soup-fridge-most"),
+                                keeps("broth-fridge-least"), keeps("broth-fridge-most"))));
     form->addRow(tr("Added for spi&lls"), m_spill);
     form->addRow(QString(), quiet(tr("Put on top of what is drunk when a week is reckoned.")));
     section->body()->addStretch();

@@ -11,6 +11,7 @@
 #include "ui/shell/practice_page.h"
 #include "ui/shell/read_only_banner.h"
 
+#include <QApplication>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -106,9 +107,16 @@ void WorkbookView::showInMiddle(QWidget* place) {
         Q_EMIT placeChanged();
 }
 
+void WorkbookView::settleEdits() {
+    QWidget* focus = QApplication::focusWidget();
+    if (focus != nullptr && m_pane->isAncestorOf(focus))
+        focus->clearFocus();
+}
+
 void WorkbookView::showEveryone() {
     if (m_oneFamily)
         return;
+    settleEdits();
     m_family.setCurrent({});
     showInMiddle(m_everyone);
 }
@@ -116,6 +124,7 @@ void WorkbookView::showEveryone() {
 void WorkbookView::showNewFamily() {
     if (m_oneFamily)
         return;
+    settleEdits();
     showInMiddle(m_newFamily);
     m_newFamily->startAfresh();
 }
@@ -128,6 +137,8 @@ void WorkbookView::showPractice() {
 void WorkbookView::showFamily(FamilyId family, const QString& screen) {
     if (m_oneFamily && family != m_family.current())
         return;
+    if (family != m_family.current())
+        settleEdits();
     m_family.setCurrent(family);
     if (!hasFamily())
         return;

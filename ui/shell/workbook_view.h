@@ -73,6 +73,9 @@ Q_SIGNALS:
     void broke(const QString& sentence);
 
 private:
+    /// What is being typed on a screen is kept for the family it was typed for, before another one
+    /// comes up.
+    void settleEdits();
     void build();
     void connectParts();
     void onWorkbookChanged();

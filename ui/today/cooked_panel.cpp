@@ -70,9 +70,9 @@ QWidget* CookedPanel::makeLine() {
     };
     add(tr("&Pot"), m_pot);
     add(tr("&Day"), m_day);
-    add(tr("&Stock that came out"), m_yield);
+    add(tr("Stock that came out"), m_yield);
     add(tr("&Jars in the refrigerator"), m_fridge);
-    add(tr("Jars in the &freezer"), m_freezer);
+    add(tr("Jars in the freezer"), m_freezer);
     grid->addWidget(button, 2, 2 * pairsARow - 1);
     grid->addWidget(m_useBy, 3, 0, 1, 2 * pairsARow);
     grid->setColumnStretch(1, 1);

@@ -91,7 +91,7 @@ void WeekScreen::makeActions() {
     m_copyLast = add(tr("&Copy last week"), tr("Puts last week's pots on the same days"),
                      QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     connect(m_copyLast, &QAction::triggered, this, &WeekScreen::copyLastWeek);
-    m_copyList = add(tr("Copy t&he list"), tr("Puts the shopping list on the clipboard"),
+    m_copyList = add(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
                      QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
     connect(m_copyList, &QAction::triggered, this, &WeekScreen::copyShoppingList);
     for (QAction* stepAction : m_stepper->steps())

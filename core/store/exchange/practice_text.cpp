@@ -49,8 +49,10 @@ people::Practice readPractice(TextReader& reader) {
     practice.measures = readMeasures(reader, QStringLiteral("measures"));
     practice.paper = readPaper(reader, QStringLiteral("paper"));
     practice.zone = readZone(reader, QStringLiteral("zone"));
-    practice.fridgeDays =
-        reader.optionalInteger(QStringLiteral("fridge_days"), 2, 4).value_or(practice.fridgeDays);
+    practice.fridgeDays = reader
+                              .optionalInteger(QStringLiteral("fridge_days"),
+                                               people::leastFridgeDays(), people::mostFridgeDays())
+                              .value_or(practice.fridgeDays);
     practice.spill =
         reader.optionalNumber(QStringLiteral("spill"), 0.0, 1.0).value_or(practice.spill);
     reader.accept(people::check(practice));

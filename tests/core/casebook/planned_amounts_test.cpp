@@ -97,3 +97,7 @@ TEST_F(PlannedAmountsTest, oddQuestionsGetEmptyAnswers) {
     EXPECT_TRUE(planned(hand_made::records(), ana, monday, -3).isEmpty());
     EXPECT_EQ(planned(hand_made::records(), ana, QDate(), 1), (QList<double>{0}));
 }
+
+TEST_F(PlannedAmountsTest, isBoundedAndAsksNothingInAnAgeToCome) {
+    EXPECT_EQ(planned(hand_made::records(), ana, QDate(9999, 12, 27), 3), (QList<double>{0, 0, 0}));
+}

@@ -96,6 +96,70 @@ TEST_F(StandingTest, aRedFlagStopsUntilADecision) {
     EXPECT_FALSE(hasCode(resumed.standing(mia)->findings, u"ladder-stopped"));
 }
 
+TEST_F(StandingTest, aStopOutlivesItsLadderUntilADecision) {
+    FamilyRecords records = hand_made::records();
+    intake::Ladder second = records.ladders.last(); // Mia's, stopped on 30 October
+    for (const qint64 daysAgo : {2, 0}) {           // the stop passes through a ladder without days
+        second.id = LadderId{20 - daysAgo};
+        second.from = today.addDays(-daysAgo);
+        records.ladders.append(second);
+    }
+    const Casebook stopped = bookOf(records);
+    const Standing& standing = *stopped.standing(mia);
+    EXPECT_EQ(standing.ladder->from, today);
+    EXPECT_EQ(standing.replay.state, intake::LadderState::Stopped);
+    EXPECT_EQ(standing.stoppedSince, QDate(2026, 10, 30));
+    EXPECT_EQ(standing.askedToday, ml(0));
+    EXPECT_FALSE(standing.targetDate);
+    EXPECT_TRUE(hasCode(standing.findings, u"ladder-stopped"));
+    EXPECT_TRUE(hasCode(standing.findings, u"red-flag-call"));
+    EXPECT_TRUE(hasCode(stopped.attention(), u"ladder-stopped"));
+    for (const quantity::Volume amount : stopped.plannedAmounts(mia, today, 7))
+        EXPECT_EQ(amount, ml(0));
+    // Decided before the new ladder, or on its first day: it begins on its first rung.
+    for (const qint64 daysAgo : {1, 0}) {
+        records.decisions = {goOn(mia, today.addDays(-daysAgo), 2)};
+        const Casebook resumed = bookOf(records);
+        EXPECT_NE(resumed.standing(mia)->replay.state, intake::LadderState::Stopped) << daysAgo;
+        EXPECT_EQ(resumed.standing(mia)->askedToday, ml(30)) << daysAgo;
+        EXPECT_TRUE(resumed.standing(mia)->stoppedSince.isNull()) << daysAgo;
+        EXPECT_EQ(resumed.plannedAmounts(mia, today, 1).first(), ml(30)) << daysAgo;
+    }
+}
+
+TEST_F(StandingTest, aDecisionOnACarriedStopResumesOnTheNewLadder) {
+    FamilyRecords records = hand_made::records();
+    intake::Ladder second = records.ladders.last();
+    second.id = LadderId{20};
+    second.from = today.addDays(-2);
+    records.ladders.append(second);
+    records.decisions = {goOn(mia, today, 1)};
+    const Casebook resumed = bookOf(records);
+    EXPECT_EQ(resumed.standing(mia)->askedToday, ml(60));
+    // A decision of before the stop answers nothing.
+    records.decisions = {goOn(mia, QDate(2026, 10, 29), 1)};
+    const Casebook earlier = bookOf(records);
+    EXPECT_EQ(earlier.standing(mia)->replay.state, intake::LadderState::Stopped);
+}
+
+TEST_F(StandingTest, aStopOfTodayGoesOnTomorrow) {
+    FamilyRecords records = hand_made::records();
+    intake::Reaction reaction = records.reactions.first();
+    reaction.member = ana;
+    reaction.day = today;
+    records.reactions.append(reaction);
+    records.decisions = {goOn(ana, today.addDays(1), 1)};
+    const Casebook now = bookOf(records);
+    EXPECT_EQ(now.standing(ana)->replay.state, intake::LadderState::Stopped);
+    EXPECT_EQ(now.standing(ana)->stoppedSince, today);
+    ASSERT_TRUE(now.standing(ana)->goesOn);
+    EXPECT_EQ(now.standing(ana)->askedToday, ml(0));
+    EXPECT_EQ(now.plannedAmounts(ana, today, 2), (QList<quantity::Volume>{ml(0), ml(120)}));
+    const Casebook tomorrow(records, catalogue, today.addDays(1));
+    EXPECT_EQ(tomorrow.standing(ana)->replay.state, intake::LadderState::Climbing);
+    EXPECT_EQ(tomorrow.standing(ana)->askedToday, ml(120));
+}
+
 TEST_F(StandingTest, underSixMonthsThereIsNoLadderWhateverIsStored) {
     FamilyRecords records = hand_made::records();
     intake::Ladder ladder = records.ladders.first();
@@ -136,6 +200,51 @@ TEST_F(StandingTest, anAllergyKeepsItsAnimalsAndIngredientsOut) {
     const Casebook book = bookOf(records);
     EXPECT_FALSE(book.whoMay(*book.standing(ana), *book.pot(legs)).may);
     EXPECT_TRUE(book.whoMay(*book.standing(ana), *book.pot(shank)).may);
+}
+
+TEST_F(StandingTest, aShellfishAllergyKeepsFishOut) {
+    FamilyRecords records = hand_made::records();
+    people::Caution allergy;
+    allergy.member = ana;
+    allergy.kind = QStringLiteral("allergy-shellfish");
+    records.cautions.append(allergy);
+    const auto fish = std::ranges::find_if(catalogue.cuts(), [this](const kitchen::Cut& cut) {
+        return catalogue.cookClass(cut) == kitchen::CookClass::Fish;
+    });
+    ASSERT_NE(fish, catalogue.cuts().end());
+    records.pots.first().cuts = {{fish->id, quantity::Mass::fromPounds(2), true}};
+    const Casebook book = bookOf(records);
+    EXPECT_FALSE(book.whoMay(*book.standing(ana), *book.pot(legs)).may);
+    EXPECT_TRUE(book.whoMay(*book.standing(ben), *book.pot(legs)).may);
+    EXPECT_FALSE(hasCode(book.standing(ana)->findings, u"allergy-bars-nothing"));
+}
+
+TEST_F(StandingTest, anAllergyThatBarsNothingAsksForANote) {
+    FamilyRecords records = hand_made::records();
+    people::Caution allergy;
+    allergy.member = ana;
+    allergy.kind = QStringLiteral("allergy-other");
+    records.cautions.append(allergy);
+    const Casebook open = bookOf(records);
+    EXPECT_TRUE(hasCode(open.standing(ana)->findings, u"allergy-bars-nothing"));
+    people::ToleranceNote note;
+    note.id = ToleranceId{9};
+    note.member = ana;
+    note.subject = {people::Subject::Kind::Ingredient, QStringLiteral("garlic")};
+    note.verdict = people::ToleranceNote::Verdict::Avoid;
+    note.allergy = true;
+    records.tolerances.append(note);
+    const Casebook named = bookOf(records);
+    EXPECT_FALSE(hasCode(named.standing(ana)->findings, u"allergy-bars-nothing"));
+}
+
+TEST_F(StandingTest, everythingThatACautionKeepsOutIsInTheCatalogue) {
+    for (const people::CautionKind& kind : people::cautionKinds()) {
+        for (const QString& id : kind.keepsOut) {
+            const bool isClass = id == kitchen::cookClassId(kitchen::CookClass::Fish);
+            EXPECT_TRUE(isClass || catalogue.animal(id) || catalogue.extra(id)) << qPrintable(id);
+        }
+    }
 }
 
 TEST_F(StandingTest, whoMayFollowsNotesAgeAndPhase) {
@@ -179,4 +288,20 @@ TEST_F(StandingTest, aFamilyWithoutAnythingIsNoTrouble) {
     EXPECT_TRUE(book.stockOnHand().isEmpty());
     EXPECT_TRUE(book.attention().isEmpty());
     EXPECT_TRUE(book.outlookInput(book.plan(monday)).sources.isEmpty());
+}
+
+TEST_F(StandingTest, thePotScreenAndTheHandoutAgreeOnWhoMay) {
+    const Casebook book = bookOf(hand_made::records());
+    for (const kitchen::Pot& pot : book.records().pots) {
+        SCOPED_TRACE(pot.name.toStdString());
+        const QList<kitchen::WhoMay> screen =
+            kitchen::brew(book.brewInput(pot), book.catalogue()).who;
+        ASSERT_EQ(static_cast<size_t>(screen.size()), book.standings().size());
+        for (qsizetype index = 0; index < screen.size(); ++index) {
+            const kitchen::WhoMay handout =
+                book.whoMay(book.standings().at(static_cast<size_t>(index)), pot);
+            EXPECT_EQ(screen.at(index).may, handout.may);
+            EXPECT_EQ(screen.at(index).why, handout.why);
+        }
+    }
 }

@@ -92,6 +92,25 @@ TEST_F(WeekAheadTest, aCookingOfThePastIsWhatTheLogLeavesOfIt) {
     EXPECT_NEAR(sourceOf(inputOf(monday), legs).volume.toMillilitres(), 1800, 1e-6);
 }
 
+TEST_F(WeekAheadTest, twoCookingsOfOnePotAndDayHaveABatchEach) {
+    records.weeks.first().placements = {{monday, legs, QTime(9, 0)}, {monday, legs, QTime(17, 0)}};
+    addBatch(legs, monday, 2000);
+    addBatch(legs, monday, 1500);
+    intake::IntakeEntry entry = drank(ana, monday, 200);
+    entry.pot = legs;
+    records.entries.append(entry);
+    const week::OutlookInput both = inputOf(monday);
+    ASSERT_EQ(both.sources.size(), 2);
+    EXPECT_NEAR(both.sources[0].volume.toMillilitres(), 1800, 1e-6);
+    EXPECT_NEAR(both.sources[1].volume.toMillilitres(), 1500, 1e-6) << "drunk once, not twice";
+    // The lots of the second batch stand in for the second cooking only.
+    addLot(Place::Fridge, 1400, monday.addDays(3));
+    const week::OutlookInput stored = inputOf(monday);
+    ASSERT_EQ(stored.sources.size(), 2);
+    EXPECT_EQ(stored.sources[0].lot, LotId{1});
+    EXPECT_NEAR(stored.sources[1].volume.toMillilitres(), 1800, 1e-6);
+}
+
 TEST_F(WeekAheadTest, storedLotsStandInForTheirCooking) {
     addBatch(legs, monday, 2000);
     addLot(Place::Fridge, 900, monday.addDays(3));

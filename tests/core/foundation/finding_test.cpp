@@ -1,4 +1,6 @@
-#include "foundation/finding.h"
+#include "foundation/finding_json.h"
+
+#include <QJsonObject>
 
 #include <gtest/gtest.h>
 
@@ -33,6 +35,25 @@ TEST(FindingTest, LooksForACodeAsAWhole) {
     EXPECT_TRUE(hasCode(findings, u"water-above-most"));
     EXPECT_FALSE(hasCode(findings, u"water-above"));
     EXPECT_FALSE(hasCode({}, u"water-above-most"));
+}
+
+TEST(FindingTest, PrintsAsJsonWithNullForANumberItDoesNotHave) {
+    Finding made = finding(Finding::Severity::Caution, QStringLiteral("a"));
+    made.text = QStringLiteral("Mind this.");
+    made.value = 2.5;
+    made.unit = QStringLiteral("g");
+    made.source = QStringLiteral("a table");
+    const QJsonArray list = findingsJson({made});
+    ASSERT_EQ(list.size(), 1);
+    EXPECT_EQ(list[0].toObject(),
+              (QJsonObject{{QStringLiteral("severity"), QStringLiteral("caution")},
+                           {QStringLiteral("code"), QStringLiteral("a")},
+                           {QStringLiteral("text"), QStringLiteral("Mind this.")},
+                           {QStringLiteral("value"), 2.5},
+                           {QStringLiteral("limit"), QJsonValue(QJsonValue::Null)},
+                           {QStringLiteral("unit"), QStringLiteral("g")},
+                           {QStringLiteral("source"), QStringLiteral("a table")}}));
+    EXPECT_TRUE(findingsJson({}).isEmpty());
 }
 
 } // namespace

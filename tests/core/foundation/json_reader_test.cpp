@@ -245,5 +245,38 @@ TEST(JsonReaderTest, NamesTheOffsetOfBrokenJson) {
     EXPECT_LE(offset, 10);
 }
 
+TEST(JsonReaderTest, ReadsObjectsAndListsOfThemUpToTheFirstThatIsWrong) {
+    JsonReader reader = readerOf(R"({"inner":{"a":1},"list":[{"a":1},{"a":null},{"a":"x"},{}]})");
+    double inner = 0;
+    reader.readObject(QStringLiteral("inner"),
+                      [&](JsonReader& read) { inner = read.number(QStringLiteral("a"), 0, 9); });
+    EXPECT_EQ(inner, 1);
+    EXPECT_EQ(reader.keys(), QStringList({QStringLiteral("inner"), QStringLiteral("list")}));
+    int calls = 0;
+    reader.readEach(QStringLiteral("list"), [&](JsonReader& read) {
+        ++calls;
+        if (!read.isNull(QStringLiteral("a")))
+            read.number(QStringLiteral("a"), 0, 9);
+    });
+    EXPECT_EQ(calls, 3);
+    const Outcome done = reader.finish();
+    ASSERT_FALSE(done);
+    EXPECT_EQ(done.error().place, QStringLiteral("list[2].a"));
+}
+
+TEST(JsonReaderTest, WantsObjectsWhereObjectsAreRead) {
+    const auto ignore = [](JsonReader& /*inner*/) {
+    };
+    JsonReader one = readerOf(R"({"inner":7})");
+    one.readObject(QStringLiteral("inner"), ignore);
+    EXPECT_EQ(one.finish().error().place, QStringLiteral("inner"));
+    JsonReader list = readerOf(R"({"list":[{},7]})");
+    list.readEach(QStringLiteral("list"), ignore);
+    EXPECT_EQ(list.finish().error().place, QStringLiteral("list[1]"));
+    JsonReader unknown = readerOf(R"({"inner":{"b":1}})");
+    unknown.readObject(QStringLiteral("inner"), ignore);
+    EXPECT_EQ(unknown.finish().error().place, QStringLiteral("inner.b"));
+}
+
 } // namespace
 } // namespace ladlework

@@ -254,6 +254,25 @@ TEST_F(LadderMachineTest, countsFromTheDayOfTheLadderToToday) {
     EXPECT_EQ(replayed.goodDays, 2);
 }
 
+TEST_F(LadderMachineTest, aReplayThatStartsStoppedWaitsForADecision) {
+    Ladder ladder = ladderOf(4);
+    ladder.from = firstDay;
+    const Diary diary = diaryOf(QStringLiteral(". g g g g"));
+    const LadderReplay stopped = replay(ladder, diary.log, {}, diary.today, {true});
+    ASSERT_EQ(stopped.days.size(), 5); // from the ladder's first day on
+    for (const LadderDay& day : stopped.days)
+        EXPECT_EQ(day.rule, 1);
+    EXPECT_EQ(stopped.state, LadderState::Stopped);
+    EXPECT_EQ(replay(ladder, {}, {}, firstDay.addDays(-1), {true}).state, LadderState::Stopped);
+    const LadderReplay resumed =
+        replay(ladder, diary.log, {{{}, {}, firstDay.addDays(2), 1, QStringLiteral("a")}},
+               diary.today, {true});
+    EXPECT_EQ(resumed.days[1].rule, 1);
+    EXPECT_EQ(resumed.days[2].rule, 8);
+    EXPECT_EQ(resumed.rung, 2); // three good days on rung 1
+    EXPECT_EQ(resumed.state, LadderState::Climbing);
+}
+
 TEST_F(LadderMachineTest, emptyLogGivesNoDaysAndTheFirstRung) {
     const LadderReplay replayed =
         replay(ladderOf(3), {}, {{{}, {}, firstDay, 2, QStringLiteral("a")}}, firstDay);

@@ -58,6 +58,8 @@ INSTANTIATE_TEST_SUITE_P(
         BadCase{"unknownBand", "band", "\"grown-up\"", "band"},
         BadCase{"bandOfWrongType", "band", "3", "band"},
         BadCase{"noStart", "start_ml", "0", "start_ml"},
+        BadCase{"startUnderADrop", "start_ml", "1e-9", "start_ml"},
+        BadCase{"startAboveTheTarget", "start_ml", "946.4", "start_ml"},
         BadCase{"negativeStart", "start_ml", "-5", "start_ml"},
         BadCase{"startAsText", "start_ml", "\"5\"", "start_ml"},
         BadCase{"targetNoList", "target_ml", "946", "target_ml"},

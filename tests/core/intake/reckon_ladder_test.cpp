@@ -120,5 +120,22 @@ TEST(ReckonLadderTest, asksForEveryKeyThatIsNotOptional) {
     }
 }
 
+TEST(ReckonLadderTest, startsWithADropAtLeastAndAtTheTargetAtMost) {
+    for (const double start : {0.05, 946.352946 - 1e-8, 946.352946}) {
+        const Result<QJsonObject> out = reckonLadder(with("start_ml", start));
+        ASSERT_TRUE(out.has_value()) << start;
+        const QJsonArray rungs = (*out)[QStringLiteral("rungs_ml")].toArray();
+        EXPECT_NEAR(rungs.first().toDouble(), start, 1e-6);
+        for (qsizetype rung = 1; rung < rungs.size(); ++rung)
+            EXPECT_GT(rungs[rung].toDouble(), rungs[rung - 1].toDouble());
+    }
+}
+
+TEST(ReckonLadderTest, takesAStartAboveTheTargetWithGivenRungs) {
+    QJsonObject input = with("start_ml", 1000);
+    input.insert(QStringLiteral("rungs_ml"), json("[5, 10]"));
+    EXPECT_TRUE(reckonLadder(input).has_value());
+}
+
 } // namespace
 } // namespace ladlework::intake

@@ -164,4 +164,31 @@ TEST(BalanceTest, APotThatBoilsDryStaysFinite) {
     EXPECT_LE(balance.evaporatedMl.best, input.pot.water.toMillilitres() + balance.cookOutMl.best);
 }
 
+// At the driest the loss is clamped: low and high of the evaporation both leave it where it is or
+// below. One input may then move a result only by its own larger deviation.
+TEST(BalanceTest, AnInputThatMovesAResultOneWayCountsOnce) {
+    BrewInput input = samples::chickenPot();
+    input.pot.extras.clear();
+    const Balance sharp = balanced(input, {300, 300, 300});
+    // Both bounds below the best: the larger of the deviations is 100 mL, not hypot(50, 100).
+    const Balance oneWay = balanced(input, {200, 300, 250});
+    const double own = sharp.stockMl.high - sharp.stockMl.best;
+    EXPECT_NEAR(oneWay.stockMl.high - oneWay.stockMl.best, std::hypot(own, 100), 1e-6);
+    EXPECT_NEAR(oneWay.stockMl.low, sharp.stockMl.low, 1e-6);
+}
+
+TEST(BalanceTest, NoLiquidHoldsMoreThanItCan) {
+    BrewInput input = samples::chickenPot();
+    input.pot.water = quantity::Volume::fromMillilitres(100);
+    input.pot.salt = quantity::Mass::fromGrams(35);
+    const Balance balance = balanced(input, {1e5, 1e5, 1e5});
+    EXPECT_TRUE(balance.boilsDry);
+    // Dry protein weighs about 1.37 g/mL; saturated brine holds 26.4 % salt at 1.2 g/mL, of which
+    // 38.758 % is sodium (CRC Handbook; USDA SR28 02047): 1 %.
+    EXPECT_LE(balance.proteinGPer100Ml.high, 137);
+    EXPECT_LE(balance.gelatinGPer100Ml.high, 137);
+    EXPECT_LE(balance.sodiumMgPer100Ml.high, 1.01 * 26.4 * 1.2 * 387.58);
+    EXPECT_FALSE(balanced(samples::chickenPot()).boilsDry);
+}
+
 } // namespace ladlework::kitchen

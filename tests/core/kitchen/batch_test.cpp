@@ -76,6 +76,19 @@ TEST(BatchTest, ChecksLots) {
     EXPECT_EQ(check(undated).error().place, QStringLiteral("stored"));
 }
 
+TEST(BatchTest, StockInTheRefrigeratorKeepsFourDaysAtMost) {
+    // FoodSafety.gov Cold Storage Chart, soups and stews: 3 to 4 days.
+    Lot last = lot();
+    last.useBy = last.stored.addDays(4);
+    EXPECT_TRUE(check(last));
+    Lot late = lot();
+    late.useBy = late.stored.addDays(5);
+    ASSERT_FALSE(check(late));
+    EXPECT_EQ(check(late).error().place, QStringLiteral("useBy"));
+    late.place = Lot::Place::Freezer;
+    EXPECT_TRUE(check(late)) << "the freezer keeps it longer";
+}
+
 TEST(BatchTest, PlacesHaveWords) {
     for (Lot::Place place : {Lot::Place::Fridge, Lot::Place::Freezer})
         EXPECT_EQ(lotPlaceFromId(lotPlaceId(place)), place);

@@ -116,4 +116,12 @@ TEST(BrewTest, IsQuick) {
     EXPECT_LT(timer.elapsed() / times, 5);
 }
 
+// NIST Handbook 44: a US cup is 236.588 mL.
+TEST(BrewTest, ACupIsTwoAndAThirdOfAHundredMillilitres) {
+    const Range cup = perCup({1, 2, 3});
+    EXPECT_NEAR(cup.low, 2.36588, 1e-4);
+    EXPECT_NEAR(cup.best, 4.73176, 1e-4);
+    EXPECT_NEAR(cup.high, 7.09765, 1e-4);
+}
+
 } // namespace ladlework::kitchen

@@ -207,4 +207,41 @@ TEST(PotFindingsTest, BareBonesDoNotCountInTheWaterRule) {
     EXPECT_EQ(meatyMass(input.pot, catalogue()).toGrams(), 700);
 }
 
+TEST(PotFindingsTest, APotThatBoilsDryIsStopped) {
+    BrewInput input = samples::chickenPot();
+    input.pot.water = quantity::Volume::fromMillilitres(100);
+    input.pot.simmer = Duration::fromHours(6);
+    input.vessel.lid = Vessel::Lid::Open;
+    const Brewed dry = brew(input, catalogue());
+    EXPECT_TRUE(dry.boilsDry);
+    const Finding* finding = findingOf(dry, QStringLiteral("boils-dry"));
+    ASSERT_NE(finding, nullptr);
+    EXPECT_EQ(finding->severity, Finding::Severity::Stop);
+    EXPECT_NEAR(*finding->value, dry.wouldEvaporateMl, 1e-9);
+    EXPECT_NEAR(*finding->limit, dry.evaporatedMl.best, 1e-6);
+    EXPECT_GT(*finding->value, *finding->limit);
+    EXPECT_FALSE(finding->source.isEmpty());
+    EXPECT_EQ(findingOf(dry, QStringLiteral("boils-away")), nullptr);
+    EXPECT_EQ(findingOf(brew(samples::chickenPot(), catalogue()), QStringLiteral("boils-dry")),
+              nullptr);
+}
+
+TEST(PotFindingsTest, ACupWithMoreThanADayOfSodiumIsTooSalty) {
+    BrewInput input = samples::chickenPot();
+    input.pot.salt = quantity::Mass::fromGrams(80);
+    const Brewed salty = brew(input, catalogue());
+    const Finding* finding = findingOf(salty, QStringLiteral("too-salty"));
+    ASSERT_NE(finding, nullptr);
+    EXPECT_NEAR(*finding->value, salty.sodiumMgPer100Ml.best * 2.365882365, 1e-3);
+    EXPECT_EQ(finding->limit, 2300); // NASEM 2019, 14 years and over
+}
+
+// FDA and USDA FSIS: 40 °F or below; in degrees Celsius rounded down, to be safe.
+TEST(PotFindingsTest, FishIsKeptAtFortyDegreesFahrenheit) {
+    const Brewed fish = brew(samples::fishPot(), catalogue());
+    const Finding* finding = findingOf(fish, QStringLiteral("fish-keep-cold"));
+    ASSERT_NE(finding, nullptr);
+    EXPECT_TRUE(finding->text.contains(QStringLiteral("40 °F (4 °C)")));
+}
+
 } // namespace ladlework::kitchen

@@ -75,6 +75,22 @@ TEST(PotTest, NamesTheFieldAtFault) {
          }},
         {"water",
          [](Pot& pot) {
+             pot.water = quantity::Volume::fromMillilitres(99.9);
+         }},
+        // 35.9 g of salt dissolve in 100 g of water at 20 °C: CRC Handbook.
+        {"salt",
+         [](Pot& pot) {
+             pot.water = quantity::Volume::fromMillilitres(1000);
+             pot.salt = quantity::Mass::fromGrams(360);
+         }},
+        {"salt",
+         [](Pot& pot) {
+             pot.water = quantity::Volume::fromMillilitres(1000);
+             pot.salt = quantity::Mass::fromGrams(180);
+             pot.extras.append(samples::extra(QStringLiteral("table-salt"), 180));
+         }},
+        {"water",
+         [](Pot& pot) {
              pot.water = quantity::Volume::fromLitres(100.1);
          }},
         {"salt",
@@ -178,6 +194,16 @@ TEST(PotTest, LidsAndPlacesHaveWords) {
     EXPECT_EQ(placeId(Vessel::Place::PressureCooker), QStringLiteral("pressure-cooker"));
     EXPECT_FALSE(lidFromId(u"half"));
     EXPECT_FALSE(placeFromId(u"campfire"));
+}
+
+TEST(PotTest, SaltThatJustDissolvesAndTheLeastWaterAreTaken) {
+    Pot pot = samples::chickenPot().pot;
+    pot.water = quantity::Volume::fromMillilitres(1000);
+    pot.salt = quantity::Mass::fromGrams(357); // 998.2 g of water
+    EXPECT_TRUE(check(pot, catalogue()));
+    pot.salt = quantity::Mass();
+    pot.water = quantity::Volume::fromMillilitres(100);
+    EXPECT_TRUE(check(pot, catalogue()));
 }
 
 } // namespace ladlework::kitchen

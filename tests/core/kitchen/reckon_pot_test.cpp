@@ -163,6 +163,8 @@ TEST(ReckonPotTest, BadInputNamesTheJsonPath) {
         {"extras[0].mass_g", changed(R"("mass_g": 220)", R"("mass_g": -220)")},
         {"salt_g", changed(R"("salt_g": 6)", R"("salt_g": -6)")},
         {"water_ml", changed(R"("water_ml": 2000)", R"("water_ml": 0)")},
+        {"water_ml", changed(R"("water_ml": 2000)", R"("water_ml": 1e-9)")},
+        {"salt_g", changed(R"("salt_g": 6)", R"("salt_g": 720)")},
         {"simmer_h", changed(R"("simmer_h": 2.5)", R"("simmer_h": 0)")},
         {"simmer_h", changed(R"("simmer_h": 2.5)", R"("simmer_h": 200)")},
         {"phase", changed(R"("opening")", R"("third")")},
@@ -194,6 +196,39 @@ TEST(ReckonPotTest, NumbersThatAreNoNumbersAreRefused) {
     const auto out = reckonPot(input, catalogue());
     ASSERT_FALSE(out);
     EXPECT_EQ(out.error().place, QStringLiteral("salt_g"));
+}
+
+TEST(ReckonPotTest, APotThatBoilsDryHasNoStrength) {
+    QJsonObject input = object(smallest());
+    input.insert(QStringLiteral("water_ml"), 100);
+    input.insert(QStringLiteral("simmer_h"), 6);
+    const auto out = reckonPot(input, catalogue());
+    ASSERT_TRUE(out);
+    for (const char* key : {"protein_g_per_100ml", "gelatin_g_per_100ml", "sodium_mg_per_100ml",
+                            "potassium_mg_per_100ml"})
+        EXPECT_TRUE(out->value(QLatin1String(key)).isNull()) << key;
+    EXPECT_TRUE(out->value(QStringLiteral("stock_ml")).isObject());
+    bool stopped = false;
+    for (const QJsonValue& finding : out->value(QStringLiteral("findings")).toArray())
+        stopped = stopped || (finding[QStringLiteral("code")] == QStringLiteral("boils-dry") &&
+                              finding[QStringLiteral("severity")] == QStringLiteral("stop"));
+    EXPECT_TRUE(stopped);
+}
+
+TEST(ReckonPotTest, ThePhaseDecidesOnBoneBroth) {
+    const auto may = [](const char* phase) {
+        QJsonObject input = object(with(R"("members": [{"name": "Ann"}])"));
+        input.insert(QStringLiteral("phase"), QLatin1String(phase));
+        input.insert(
+            QStringLiteral("cuts"),
+            QJsonArray{QJsonObject{{QStringLiteral("cut"), QStringLiteral("chicken-carcass")},
+                                   {QStringLiteral("mass_g"), 1500},
+                                   {QStringLiteral("raw"), true}}});
+        return (*reckonPot(input, catalogue()))[QStringLiteral("who")][0][QStringLiteral("may")]
+            .toBool();
+    };
+    EXPECT_FALSE(may("opening"));
+    EXPECT_TRUE(may("settled"));
 }
 
 } // namespace ladlework::kitchen

@@ -51,4 +51,22 @@ TEST(WhoMayTest, AnInfantMayFromAnUnsaltedPot) {
     EXPECT_TRUE(judged(bo, input).why.isEmpty());
 }
 
+TEST(WhoMayTest, BoneBrothWaitsForItsPhase) {
+    BrewInput input = samples::chickenPot();
+    input.pot.brew = Pot::Brew::BoneBroth;
+    Drinker ann = drinker(QStringLiteral("Ann"), AgeBand::Adult, 1000);
+    EXPECT_TRUE(judged(ann, input).may);
+    ann.boneBroth = false;
+    EXPECT_FALSE(judged(ann, input).may);
+    EXPECT_TRUE(judged(ann, samples::chickenPot()).may);
+    ann.phase = QStringLiteral("Opening");
+    EXPECT_TRUE(judged(ann, input).why.contains(QStringLiteral("Opening")));
+    // Who is refused does not use the pot up.
+    input.drinkers = {ann, drinker(QStringLiteral("Ben"), AgeBand::Adult, 500)};
+    const Brewed brewed = brew(input, catalogue());
+    EXPECT_FALSE(brewed.who.first().may);
+    ASSERT_TRUE(brewed.coverDays);
+    EXPECT_NEAR(brewed.coverDays->best, brewed.stockMl.best / 500, 1e-9);
+}
+
 } // namespace ladlework::kitchen

@@ -75,6 +75,18 @@ TEST(CautionTest, makesAFindingForTheMember) {
     EXPECT_FALSE(finding.source.isEmpty());
 }
 
+TEST(CautionTest, allergiesKeepOutWhatTheirAdviceNames) {
+    EXPECT_EQ(keptOut(cautionOf("allergy-fish")), QStringList{QStringLiteral("fish")});
+    EXPECT_EQ(keptOut(cautionOf("allergy-shellfish")), QStringList{QStringLiteral("fish")});
+    EXPECT_EQ(keptOut(cautionOf("allergy-celery")),
+              (QStringList{QStringLiteral("celery"), QStringLiteral("celeriac")}));
+    EXPECT_TRUE(keptOut(cautionOf("kidney")).isEmpty());
+    EXPECT_TRUE(isUnnamedAllergy(cautionOf("allergy-other")));
+    EXPECT_TRUE(isUnnamedAllergy(cautionOf("allergy-of-another-version")));
+    EXPECT_FALSE(isUnnamedAllergy(cautionOf("allergy-fish")));
+    EXPECT_FALSE(isUnnamedAllergy(cautionOf("kidney")));
+}
+
 TEST(CautionTest, aKindOfAnotherVersionStillDefers) {
     const Finding finding = findingFor(cautionOf("from-the-future"), QStringLiteral("Ede"));
     EXPECT_TRUE(finding.text.contains(QStringLiteral("Ask the treating clinician")));

@@ -136,6 +136,18 @@ TEST_F(MigrationTest, AWriteProtectedOlderFileIsRefusedAndKept) {
     EXPECT_TRUE(backups().isEmpty());
 }
 
+TEST_F(MigrationTest, AskedToReadAnOlderFileIsLeftToTheWindow) {
+    const QByteArray before = bytesOf(workbookPath());
+    const Result<OpenFile> opened = openWorkbookFile(
+        workbookPath(), later({QStringLiteral("CREATE TABLE more (id INTEGER PRIMARY KEY)")}),
+        m_clock, Opening::ToRead);
+    ASSERT_FALSE(opened);
+    EXPECT_EQ(opened.error().kind, Problem::Kind::Refused);
+    EXPECT_TRUE(opened.error().sentence.contains(QStringLiteral("open it in the window")));
+    EXPECT_EQ(bytesOf(workbookPath()), before);
+    EXPECT_TRUE(backups().isEmpty());
+}
+
 TEST_F(MigrationTest, ABackupThatCannotBeMadeStopsTheMigration) {
     const QByteArray before = bytesOf(workbookPath());
     write(backupNameBeforeMigration(workbookPath(), 1, testNow), "in the way");

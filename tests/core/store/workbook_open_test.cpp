@@ -1,8 +1,10 @@
 #include "core/store/sample_records.h"
 #include "core/store/store_fixture.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QtEndian>
+#include <stdexcept>
 
 namespace ladlework::store {
 namespace {
@@ -195,6 +197,60 @@ TEST_F(WorkbookOpenTest, AFileLeftInWriteAheadModeIsReadAndPutBack) {
     const std::unique_ptr<Workbook> workbook = reopen();
     EXPECT_EQ(workbook->families().families().first().name, QStringLiteral("Ahead"));
     EXPECT_FALSE(QFile::exists(workbookPath() + QStringLiteral("-wal")));
+}
+
+TEST_F(WorkbookOpenTest, AskedToReadItTouchesNothing) {
+    const QByteArray bytes = closedWorkbook();
+    const QString lock = workbookPath() + QStringLiteral(".lock");
+    {
+        const auto workbook = Workbook::open(workbookPath(), m_clock, Opening::ToRead);
+        ASSERT_TRUE(workbook);
+        EXPECT_FALSE((*workbook)->readOnlyReason().isEmpty());
+        EXPECT_EQ((*workbook)->families().families().size(), 1);
+        EXPECT_TRUE((*workbook)->verify().isEmpty());
+        EXPECT_FALSE((*workbook)->undo());
+        EXPECT_FALSE(QFile::exists(lock));
+        EXPECT_TRUE(reopen()->readOnlyReason().isEmpty()) << "a window can write meanwhile";
+    }
+    EXPECT_EQ(bytesOf(workbookPath()), bytes);
+}
+
+TEST_F(WorkbookOpenTest, AskedToReadItLeavesWriteAheadModeToTheWindow) {
+    closedWorkbook();
+    {
+        Database other(workbookPath(), Database::Access::ReadWrite);
+        other.script(QStringLiteral("PRAGMA journal_mode = WAL"));
+    }
+    const QByteArray bytes = bytesOf(workbookPath());
+    const QStringList files = QDir(m_folder.path()).entryList(QDir::Files | QDir::Hidden);
+    const auto opened = Workbook::open(workbookPath(), m_clock, Opening::ToRead);
+    ASSERT_FALSE(opened);
+    EXPECT_EQ(opened.error().kind, Problem::Kind::Refused);
+    EXPECT_EQ(bytesOf(workbookPath()), bytes);
+    EXPECT_EQ(QDir(m_folder.path()).entryList(QDir::Files | QDir::Hidden), files);
+}
+
+TEST_F(WorkbookOpenTest, AListenerThatThrowsDoesNotUndoWhatIsSaved) {
+    const std::unique_ptr<Workbook> workbook = make();
+    const auto listening = QObject::connect(workbook.get(), &Workbook::changed, workbook.get(), [] {
+        throw std::invalid_argument("cannot show this");
+    });
+    doIt(*workbook, [&](Action& action) {
+        return outcome(workbook->families().addFamily(action, sampleFamily()));
+    });
+    EXPECT_EQ(workbook->families().families().size(), 1);
+    EXPECT_TRUE(workbook->undo());
+    EXPECT_TRUE(workbook->redo());
+    // It is not lost: the event loop gets it, whose barrier tells of it.
+    QObject::disconnect(listening);
+    int told = 0;
+    for (int turn = 0; turn < 3; ++turn)
+        try {
+            QCoreApplication::sendPostedEvents(workbook.get());
+        } catch (const std::invalid_argument&) {
+            ++told;
+        }
+    EXPECT_EQ(told, 3);
 }
 
 TEST_F(WorkbookOpenTest, ANameWithOddLettersOpens) {

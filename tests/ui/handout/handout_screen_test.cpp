@@ -3,7 +3,7 @@
 #include "ui/handout/given_panel.h"
 #include "ui/handout/pages_preview.h"
 #include "ui/print/page_painter.h"
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 #include <QAction>
 #include <QCheckBox>

@@ -2,7 +2,7 @@
 #include "ui/log/drinks_model.h"
 #include "ui/log/log_day_model.h"
 #include "ui/log/reactions_model.h"
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>

@@ -4,7 +4,7 @@
 #include "ui/log/log_day_model.h"
 #include "ui/shared/by_name.h"
 #include "ui/shared/day_edit.h"
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 #include <QAction>
 #include <QLineEdit>

@@ -2,8 +2,8 @@
 
 #include "ui/members/members_screen.h"
 #include "ui/shared/by_name.h"
+#include "ui/shared/family_workbook.h"
 #include "ui/shared/text_field.h"
-#include "ui/week/family_workbook.h"
 
 #include <QPushButton>
 #include <QSpinBox>
@@ -128,6 +128,55 @@ TEST_F(ClimbSectionTest, RungsAreTyped) {
     EXPECT_EQ(flo().ladder->rungs.size(), 4);
     EXPECT_EQ(byName<QLineEdit>(m_screen, rungs)->text(),
               QStringLiteral("1 tsp, ¼ cup, 1 cup, 4 cups"));
+}
+
+TEST_F(ClimbSectionTest, ARungWhoseWordsStandKeepsItsStoredAmount) {
+    press(QStringLiteral("Set this target"));
+    press(QStringLiteral("Lay out the rungs"));
+    intake::Ladder ladder = *flo().ladder;
+    ladder.rungs = {Volume::fromMillilitres(5.2), Volume::fromMillilitres(61.3),
+                    Volume::fromMillilitres(241.9), Volume::fromMillilitres(961.7)};
+    ASSERT_TRUE(
+        m_family.workbook().act(QStringLiteral("Changed rungs"), [&](store::Action& action) {
+            return m_family.workbook().climbs().changeLadder(action, ladder);
+        }));
+    QStringList words = byName<QLineEdit>(m_screen, rungs)->text().split(QStringLiteral(", "));
+    ASSERT_EQ(words.size(), 4);
+    words[2] = QStringLiteral("2 cups");
+    type(rungs, words.join(QStringLiteral(", ")));
+    ladder.rungs[2] = Volume::fromCups(2);
+    EXPECT_EQ(flo().ladder->rungs, ladder.rungs);
+}
+
+TEST_F(ClimbSectionTest, WhileStoppedTheDecisionComesFirst) {
+    press(QStringLiteral("Set this target"));
+    press(QStringLiteral("Lay out the rungs"));
+    intake::Reaction reaction;
+    reaction.member = m_flo;
+    reaction.day = FamilyWorkbook::today();
+    reaction.symptom = QStringLiteral("odd");
+    reaction.strength = 10;
+    reaction.redFlag = true;
+    ASSERT_TRUE(
+        m_family.workbook().act(QStringLiteral("Felt"), [&](store::Action& action) -> Outcome {
+            const auto added = m_family.workbook().log().addReaction(action, reaction);
+            return added ? Outcome{} : Outcome(passOn(added));
+        }));
+    ASSERT_EQ(flo().replay.state, intake::LadderState::Stopped);
+    const std::vector<QWidget*> held{
+        byText<QPushButton>(m_screen, QStringLiteral("Lay out the rungs")),
+        byText<QPushButton>(m_screen, QStringLiteral("Start a new ladder today")),
+        byName<QLineEdit>(m_screen, rungs), byName<QLineEdit>(m_screen, start)};
+    for (const QWidget* part : held) {
+        EXPECT_FALSE(part->isEnabled());
+        EXPECT_TRUE(part->toolTip().contains(QStringLiteral("decision to go on comes first")));
+    }
+    EXPECT_FALSE(byName<QSpinBox>(m_screen, QStringLiteral("Mild up to"))->isEnabled());
+    ASSERT_TRUE(m_family.workbook().undo());
+    for (const QWidget* part : held) {
+        EXPECT_TRUE(part->isEnabled());
+        EXPECT_FALSE(part->toolTip().contains(QStringLiteral("decision")));
+    }
 }
 
 TEST_F(ClimbSectionTest, RulesAreSteppedInOneAction) {

@@ -3,8 +3,8 @@
 #include "ui/members/members_screen.h"
 #include "ui/members/vessels_section.h"
 #include "ui/shared/by_name.h"
+#include "ui/shared/family_workbook.h"
 #include "ui/shared/text_field.h"
-#include "ui/week/family_workbook.h"
 
 #include <QAction>
 #include <QComboBox>

@@ -2,7 +2,7 @@
 #include "ui/members/subject_picker.h"
 #include "ui/members/tolerance_model.h"
 #include "ui/members/vessel_model.h"
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>

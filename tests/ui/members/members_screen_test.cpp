@@ -3,9 +3,9 @@
 #include "ui/members/subject_picker.h"
 #include "ui/shared/by_name.h"
 #include "ui/shared/day_edit.h"
+#include "ui/shared/family_workbook.h"
 #include "ui/shared/note_edit.h"
 #include "ui/shared/text_field.h"
-#include "ui/week/family_workbook.h"
 
 #include <QAction>
 #include <QComboBox>

@@ -2,8 +2,8 @@
 
 #include "ui/shared/by_name.h"
 #include "ui/shared/day_edit.h"
+#include "ui/shared/family_workbook.h"
 #include "ui/shared/note_edit.h"
-#include "ui/week/family_workbook.h"
 
 #include <QAction>
 #include <QListView>

@@ -1,6 +1,6 @@
 #include "ui/pot/pot_change.h"
 
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 #include "ui/pot/pot_drawing.h"
 
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 #include <QMouseEvent>
 #include <QSignalSpy>

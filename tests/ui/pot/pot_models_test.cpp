@@ -2,7 +2,7 @@
 #include "ui/pot/extras_model.h"
 #include "ui/pot/item_picker.h"
 #include "ui/pot/pot_library_model.h"
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>

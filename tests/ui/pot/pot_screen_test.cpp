@@ -4,8 +4,8 @@
 #include "ui/pot/item_picker.h"
 #include "ui/pot/pot_drawing.h"
 #include "ui/shared/by_name.h"
+#include "ui/shared/family_workbook.h"
 #include "ui/shared/text_field.h"
-#include "ui/week/family_workbook.h"
 
 #include <QAction>
 #include <QLabel>

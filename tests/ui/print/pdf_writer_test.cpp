@@ -217,4 +217,36 @@ TEST_F(PdfWriterTest, FolderOfThatNameIsLeftAlone) {
     EXPECT_EQ(QDir(folder.path()).entryList(QDir::Files).size(), 0);
 }
 
+TEST_F(PdfWriterTest, ADatabaseIsNeverReplacedAlsoThroughALink) {
+    const QTemporaryDir folder;
+    const QString workbook = folder.filePath(QStringLiteral("practice.ladlework"));
+    const QString link = folder.filePath(QStringLiteral("handout.pdf"));
+    // https://www.sqlite.org/fileformat2.html#magic_header_string
+    const QByteArray bytes("SQLite format 3\0and so on", 25);
+    QFile file(workbook);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    ASSERT_EQ(file.write(bytes), bytes.size());
+    file.close();
+    ASSERT_TRUE(QFile::link(workbook, link));
+    for (const QString& path : {workbook, link}) {
+        const Outcome outcome = saveWhole(QByteArrayLiteral("%PDF-"), path);
+        ASSERT_FALSE(outcome);
+        EXPECT_EQ(outcome.error().kind, Problem::Kind::Refused);
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        EXPECT_EQ(file.readAll(), bytes);
+        file.close();
+    }
+    EXPECT_TRUE(QFileInfo(link).isSymLink());
+}
+
+TEST_F(PdfWriterTest, AnOlderHandoutIsReplaced) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("handout.pdf"));
+    ASSERT_TRUE(saveWhole(QByteArrayLiteral("%PDF-old"), path));
+    ASSERT_TRUE(saveWhole(QByteArrayLiteral("%PDF-new"), path));
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll(), QByteArrayLiteral("%PDF-new"));
+}
+
 } // namespace ladlework::ui

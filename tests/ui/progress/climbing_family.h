@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 namespace ladlework::ui {
 

@@ -103,6 +103,52 @@ TEST_F(ProgressScreenTest, StoppedLadderGoesOnByARecordedDecision) {
     EXPECT_TRUE(reason()->text().isEmpty());
 }
 
+TEST_F(ProgressScreenTest, AStopOfTodayGoesOnTomorrow) {
+    goTo(QStringLiteral("Gil Hale"));
+    auto* rung = byName<QComboBox>(m_screen, QStringLiteral("Rung to go on from"));
+    const auto decide = [&](int at, const QString& why) {
+        rung->setCurrentIndex(at);
+        reason()->setFocus();
+        QTest::keyClicks(reason(), why);
+        QTest::keyClick(reason(), Qt::Key_Return);
+    };
+    decide(1, QStringLiteral("asked"));
+    ASSERT_FALSE(reason()->isVisible());
+    intake::Reaction reaction;
+    reaction.member = m_family.gil;
+    reaction.day = FamilyWorkbook::today();
+    reaction.symptom = QStringLiteral("odd");
+    reaction.strength = 10;
+    reaction.redFlag = true;
+    store::Workbook& workbook = m_family.workbook.workbook();
+    ASSERT_TRUE(workbook.act(QStringLiteral("Felt"), [&](store::Action& action) -> Outcome {
+        const auto added = workbook.log().addReaction(action, reaction);
+        return added ? Outcome{} : Outcome(passOn(added));
+    }));
+    ASSERT_TRUE(reason()->isVisible());
+    EXPECT_NE(byText<QPushButton>(m_screen, QStringLiteral("Go on from tomorrow")), nullptr);
+    auto* back = byText<QPushButton>(m_screen, QStringLiteral("Take the decision back"));
+    EXPECT_FALSE(back->isVisible());
+    const QDate tomorrow = FamilyWorkbook::today().addDays(1);
+    decide(1, QStringLiteral("Dr Imura"));
+    ASSERT_TRUE(m_family.standing().goesOn);
+    EXPECT_EQ(m_family.standing().goesOn->day, tomorrow);
+    EXPECT_TRUE(back->isVisible());
+    // Another decision takes the place of the first.
+    decide(0, QStringLiteral("Dr Imura, again"));
+    EXPECT_TRUE(m_family.workbook.desk().told.isEmpty());
+    EXPECT_EQ(m_family.standing().goesOn->resumeAtRung, 0);
+    const casebook::FamilyRecords records = m_family.workbook.casebook()->records();
+    EXPECT_EQ(records.decisions.size(), 2) << "today's and tomorrow's";
+    const casebook::Casebook next(records, m_family.workbook.casebook()->catalogue(), tomorrow);
+    EXPECT_EQ(next.standing(m_family.gil)->replay.state, intake::LadderState::Climbing);
+    EXPECT_EQ(next.standing(m_family.gil)->askedToday, quantity::Volume::fromCups(0.25));
+    back->click();
+    EXPECT_FALSE(m_family.standing().goesOn);
+    EXPECT_FALSE(back->isVisible());
+    EXPECT_TRUE(reason()->isVisible());
+}
+
 TEST_F(ProgressScreenTest, WithoutAReasonItStaysStopped) {
     goTo(QStringLiteral("Gil Hale"));
     QTest::keyClick(reason(), Qt::Key_Return);

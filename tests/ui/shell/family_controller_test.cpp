@@ -1,5 +1,6 @@
 #include "ui/shell/family_controller.h"
 
+#include "store/database.h"
 #include "ui/shared/workbook_fixture.h"
 
 #include <QSignalSpy>
@@ -40,6 +41,22 @@ TEST_F(FamilyControllerTest, aFamilyThatIsNotThereIsNone) {
     ASSERT_TRUE(m_workbook->undo());
     EXPECT_EQ(chosen.count(), 1);
     EXPECT_EQ(m_controller->current(), FamilyId());
+}
+
+TEST_F(FamilyControllerTest, recordsThatCannotBeWorkedOutAreToldNotThrown) {
+    addLadder(addMember(m_family, QStringLiteral("Ana")));
+    m_controller->setCurrent(m_family);
+    const auto before = m_controller->casebook();
+    ASSERT_NE(before, nullptr);
+    {
+        store::Database other(path(), store::Database::Access::ReadWrite);
+        other.script(QStringLiteral("UPDATE ladder_rung SET volume_ml = 100"));
+    }
+    const QSignalSpy broke(m_controller.get(), &FamilyController::broke);
+    addMember(m_family, QStringLiteral("Ben"));
+    EXPECT_EQ(broke.count(), 1);
+    EXPECT_TRUE(m_desk.told.isEmpty()) << "the action itself was done";
+    EXPECT_EQ(m_controller->casebook(), before) << "the last casebook stays";
 }
 
 TEST_F(FamilyControllerTest, midnightMakesAnotherDay) {

@@ -1,9 +1,9 @@
 #include "ui/week/week_screen.h"
 
+#include "ui/shared/family_workbook.h"
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_model.h"
 #include "ui/week/board_view.h"
-#include "ui/week/family_workbook.h"
 #include "ui/week/pot_chooser.h"
 #include "ui/week/servings_model.h"
 #include "ui/week/week_board.h"

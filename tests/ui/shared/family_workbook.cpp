@@ -1,4 +1,4 @@
-#include "ui/week/family_workbook.h"
+#include "ui/shared/family_workbook.h"
 
 #include <stdexcept>
 
