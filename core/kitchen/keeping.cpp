@@ -9,8 +9,7 @@ namespace ladlework::kitchen {
 QDate useBy(Lot::Place place, QDate stored, int fridgeDays) {
     if (place == Lot::Place::Fridge)
         return stored.addDays(fridgeDays);
-    return stored.addMonths(
-        KeepingFigures::shipped().count(QStringLiteral("stock-freezer-least")));
+    return stored.addMonths(KeepingFigures::shipped().count(QStringLiteral("stock-freezer-least")));
 }
 
 QList<Lot> shareOut(const Batch& batch, int inFridge, int inFreezer, int fridgeDays) {

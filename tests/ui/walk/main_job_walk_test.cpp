@@ -30,8 +30,9 @@ protected:
         m_hands->press(static_cast<Qt::Key>(Qt::Key_0 + number), Qt::ControlModifier);
     }
     void fill(const QString& field, const QString& text) {
-        ASSERT_TRUE(m_hands->tabTo(field)) << "cannot reach " << field.toStdString() << "; the focus is on "
-                                      << m_hands->focusName().toStdString();
+        ASSERT_TRUE(m_hands->tabTo(field))
+            << "cannot reach " << field.toStdString() << "; the focus is on "
+            << m_hands->focusName().toStdString();
         m_hands->type(text);
         m_hands->press(Qt::Key_Return);
     }
@@ -109,7 +110,8 @@ protected:
         m_hands->press(QKeySequence(QKeySequence::Save));
         EXPECT_TRUE(QFile::exists(pdf)) << m_desk.told.join(u'\n').toStdString();
         QProcess reader;
-        reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
+        reader.start(QStringLiteral("pdftotext"),
+                     {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
         EXPECT_TRUE(reader.waitForFinished());
         return QString::fromUtf8(reader.readAllStandardOutput());
     }
@@ -163,6 +165,24 @@ TEST_F(MainJobWalkTest, EveryStepOfTheWalkIsTakenBackOneByOne) {
         m_hands->press(Qt::Key_Y, Qt::ControlModifier);
     ASSERT_EQ(workbook().families().families().size(), 1);
     EXPECT_EQ(records().ladders.size(), 1);
+}
+
+TEST_F(MainJobWalkTest, WhatIsBeingTypedStaysWithItsFamily) {
+    ASSERT_NO_FATAL_FAILURE(takeOnFamily());
+    m_hands->press(m_window->windowActions().newFamily->shortcut());
+    m_hands->type(QStringLiteral("Inwood"));
+    m_hands->press(Qt::Key_Return);
+    const QList<people::Family> families = workbook().families().families();
+    ASSERT_EQ(families.size(), 2);
+    screen(8);
+    m_hands->press(Qt::Key_T, Qt::ControlModifier); // a new note of Inwood
+    m_hands->type(QStringLiteral("Half a sentence"));
+    m_hands->press(m_window->windowActions().previousFamily->shortcut());
+    screen(8);
+    EXPECT_TRUE(workbook().notes().notes(families.first().id).isEmpty());
+    const QList<casebook::VisitNote> kept = workbook().notes().notes(families.last().id);
+    ASSERT_EQ(kept.size(), 1);
+    EXPECT_EQ(kept.first().text, QStringLiteral("Half a sentence"));
 }
 
 } // namespace ladlework::ui
