@@ -23,11 +23,14 @@ kitchen::Drinker drinkerOf(const Standing& standing) {
     for (const people::ToleranceNote& note : standing.tolerances) {
         if (people::forbids(note))
             drinker.mayNot.append(note.subject.id);
+        if (note.allergy)
+            drinker.allergicTo.append(note.subject.id);
     }
     for (const people::Caution& caution : standing.cautions) {
         for (const QString& allergen : people::keptOut(caution)) {
             if (!drinker.mayNot.contains(allergen))
                 drinker.mayNot.append(allergen);
+            drinker.allergicTo.append(allergen);
         }
     }
     drinker.sodiumLimitMg = sodiumLimitOf(standing);

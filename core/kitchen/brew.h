@@ -23,6 +23,7 @@ struct Range {
 struct Drinker {
     QString name;
     QStringList mayNot;                  ///< catalogue ids: animals, cuts, ingredients
+    QStringList allergicTo;              ///< those of mayNot that are a recorded allergy
     std::optional<double> sodiumLimitMg; ///< a day
     std::optional<AgeBand> band;
     quantity::Volume perDay;
@@ -58,7 +59,8 @@ enum class Set { Pours, Soft, Firm };
 struct WhoMay {
     QString name;
     bool may = true;
-    QString why; ///< the reason when not; otherwise a remark or empty
+    QString why;          ///< the reason when not; otherwise a remark or empty
+    bool allergy = false; ///< a recorded allergy is the reason, or one of them
 };
 
 /// What comes out of the pot. All of it is an estimate with its range, from resources/reference.

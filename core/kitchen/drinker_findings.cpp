@@ -118,9 +118,15 @@ void addWho(const BrewInput& input, const Brewed& brewed, const Catalogue& catal
         const WhoMay& who = brewed.who.at(index);
         addInfant(drinker, index, input, brewed, catalogue, findings);
         if (!who.may && drinker.band != AgeBand::InfantUnderSixMonths) {
-            Finding finding = made(Severity::Caution, QStringLiteral("may-not-drink"),
-                                   Say::tr("%1 may not have this pot (%2).").arg(who.name, who.why),
-                                   fieldOf(index));
+            Finding finding =
+                who.allergy
+                    ? made(Severity::Stop, QStringLiteral("allergy-in-pot"),
+                           Say::tr("%1 has a recorded allergy and must not have this pot (%2).")
+                               .arg(who.name, who.why),
+                           fieldOf(index))
+                    : made(Severity::Caution, QStringLiteral("may-not-drink"),
+                           Say::tr("%1 may not have this pot (%2).").arg(who.name, who.why),
+                           fieldOf(index));
             finding.source = Say::tr("the member's own notes");
             findings.append(finding);
         }

@@ -30,10 +30,12 @@ WhoMay whoMay(const Drinker& drinker, const Pot& pot, const Catalogue& catalogue
                 Say::tr("under six months: nothing but milk; ask the clinician who treats the "
                         "child")};
     QStringList reasons;
+    bool allergy = false;
     for (const QString& subject : drinker.mayNot) {
         const QStringList covered = coveredIn(pot, subject, catalogue);
         if (covered.isEmpty())
             continue;
+        allergy = allergy || drinker.allergicTo.contains(subject);
         const QString name = catalogue.nameOf(subject);
         reasons.append(covered == QStringList{name}
                            ? Say::tr("no %1").arg(name)
@@ -45,7 +47,7 @@ WhoMay whoMay(const Drinker& drinker, const Pot& pot, const Catalogue& catalogue
                 ? Say::tr("bone broth waits until a phase is set that allows it")
                 : Say::tr("bone broth waits for a later phase than %1").arg(drinker.phase));
     if (!reasons.isEmpty())
-        return {drinker.name, false, reasons.join(QStringLiteral("; "))};
+        return {drinker.name, false, reasons.join(QStringLiteral("; ")), allergy};
     if (drinker.band == AgeBand::InfantStartingSolids && pot.salt > quantity::Mass())
         return {drinker.name, true, Say::tr("from an unsalted pot")};
     return {drinker.name, true, {}};

@@ -84,7 +84,7 @@ void CommandList::build() {
     setFrameShadow(QFrame::Plain);
     setAutoFillBackground(true);
     setAccessibleName(tr("Command list"));
-    m_search->setPlaceholderText(tr("What do you want to do?"));
+    m_search->setPlaceholderText(tr("Type a part of what it is called"));
     m_search->setAccessibleName(tr("Search the commands"));
     m_view->setModel(m_model);
     m_view->setItemDelegate(new CommandDelegate(m_view));

@@ -24,6 +24,21 @@ TEST(DrinkerFindingsTest, UnderSixMonthsIsAStop) {
     EXPECT_EQ(findingOf(brewed, QStringLiteral("may-not-drink")), nullptr);
 }
 
+TEST(DrinkerFindingsTest, ARecordedAllergyIsAStopAndADislikeIsNot) {
+    Drinker ann = drinker(QStringLiteral("Ann"), AgeBand::Adult, 500);
+    ann.mayNot = {QStringLiteral("chicken")};
+    const Brewed avoided = with(ann);
+    ASSERT_NE(findingOf(avoided, QStringLiteral("may-not-drink")), nullptr);
+    EXPECT_EQ(findingOf(avoided, QStringLiteral("allergy-in-pot")), nullptr);
+    ann.allergicTo = ann.mayNot;
+    const Brewed allergic = with(ann);
+    const Finding* finding = findingOf(allergic, QStringLiteral("allergy-in-pot"));
+    ASSERT_NE(finding, nullptr);
+    EXPECT_EQ(finding->severity, Finding::Severity::Stop);
+    EXPECT_EQ(findingOf(allergic, QStringLiteral("may-not-drink")), nullptr);
+    EXPECT_FALSE(allergic.who.first().may);
+}
+
 // NASEM 2019, Table J-3: adequate intake of sodium at 7-12 months 370 mg a day.
 TEST(DrinkerFindingsTest, AnInfantAsksForAnUnsaltedPot) {
     const Drinker bo = drinker(QStringLiteral("Bo"), AgeBand::InfantStartingSolids, 120);
