@@ -12,6 +12,7 @@ std::vector<Cooking> matchBatches(const QList<week::Placement>& placements,
     for (const week::Placement& placement : placements)
         cookings.push_back({placement, nullptr});
     std::vector<Cooking*> byStart;
+    byStart.reserve(cookings.size());
     for (Cooking& cooking : cookings)
         byStart.push_back(&cooking);
     std::ranges::stable_sort(byStart, {}, [](const Cooking* cooking) {
@@ -19,6 +20,7 @@ std::vector<Cooking> matchBatches(const QList<week::Placement>& placements,
         return std::tuple(!start.isValid(), start);
     });
     std::vector<const kitchen::Batch*> open;
+    open.reserve(static_cast<std::size_t>(batches.size()));
     for (const kitchen::Batch& batch : batches)
         open.push_back(&batch);
     std::ranges::stable_sort(open, {}, [](const kitchen::Batch* batch) { return batch->id.value; });

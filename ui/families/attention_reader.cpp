@@ -51,8 +51,8 @@ void AttentionReader::refreshAll() {
 
 void AttentionReader::readFamilies() {
     QHash<FamilyId, FamilySummary> earlier;
-    for (FamilySummary& summary : m_summaries)
-        earlier.insert(summary.family.id, std::move(summary));
+    for (const FamilySummary& summary : std::as_const(m_summaries))
+        earlier.insert(summary.family.id, summary);
     m_summaries.clear();
     for (const people::Family& family : m_context.workbook.families().families()) {
         FamilySummary summary = earlier.take(family.id);

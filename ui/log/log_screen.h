@@ -54,19 +54,19 @@ private:
 
     LogWriter m_writer;
     QDate m_day;
-    DayEdit* m_dayEdit;
-    QLabel* m_weekday;
-    QPushButton* m_after;
-    LogDayModel* m_model;
-    QTableView* m_table;
-    Section* m_details;
-    QLabel* m_noDrinks;
-    QLabel* m_noReactions;
-    DrinksModel* m_drinks;
-    QTableView* m_drinksTable;
-    SourceDelegate* m_sources;
-    ReactionsModel* m_reactions;
-    QTableView* m_reactionsTable;
+    DayEdit* m_dayEdit = nullptr;
+    QLabel* m_weekday = nullptr;
+    QPushButton* m_after = nullptr;
+    LogDayModel* m_model = nullptr;
+    QTableView* m_table = nullptr;
+    Section* m_details = nullptr;
+    QLabel* m_noDrinks = nullptr;
+    QLabel* m_noReactions = nullptr;
+    DrinksModel* m_drinks = nullptr;
+    QTableView* m_drinksTable = nullptr;
+    SourceDelegate* m_sources = nullptr;
+    ReactionsModel* m_reactions = nullptr;
+    QTableView* m_reactionsTable = nullptr;
 };
 
 } // namespace ladlework::ui

@@ -41,18 +41,18 @@ private:
     void removeMember();
     [[nodiscard]] MemberId chosen() const;
 
-    MemberListModel* m_model;
-    QListView* m_list;
-    QStackedWidget* m_pages;
-    AddMemberPanel* m_add;
-    QScrollArea* m_memberPage;
-    QScrollArea* m_familyPage;
-    PersonSection* m_person;
-    ClimbSection* m_climb;
-    ToleranceSection* m_tolerance;
-    CautionSection* m_caution;
-    FamilySection* m_family;
-    VesselsSection* m_vessels;
+    MemberListModel* m_model = nullptr;
+    QListView* m_list = nullptr;
+    QStackedWidget* m_pages = nullptr;
+    AddMemberPanel* m_add = nullptr;
+    QScrollArea* m_memberPage = nullptr;
+    QScrollArea* m_familyPage = nullptr;
+    PersonSection* m_person = nullptr;
+    ClimbSection* m_climb = nullptr;
+    ToleranceSection* m_tolerance = nullptr;
+    CautionSection* m_caution = nullptr;
+    FamilySection* m_family = nullptr;
+    VesselsSection* m_vessels = nullptr;
 };
 
 } // namespace ladlework::ui

@@ -39,16 +39,16 @@ private:
     /// Stores the note's review day on the family too, so that it is asked for in time.
     Outcome keepReview(store::Action& action, QDate reviewOn) const;
 
-    NoteListModel* m_model;
-    QListView* m_list;
-    QStackedWidget* m_pages;
-    Section* m_section;
-    DayEdit* m_day;
-    DayEdit* m_review;
-    NoteEdit* m_text;
-    NoteEdit* m_agreed;
-    QPushButton* m_remove;
-    EmptyState* m_empty;
+    NoteListModel* m_model = nullptr;
+    QListView* m_list = nullptr;
+    QStackedWidget* m_pages = nullptr;
+    Section* m_section = nullptr;
+    DayEdit* m_day = nullptr;
+    DayEdit* m_review = nullptr;
+    NoteEdit* m_text = nullptr;
+    NoteEdit* m_agreed = nullptr;
+    QPushButton* m_remove = nullptr;
+    EmptyState* m_empty = nullptr;
     bool m_new = false;
     NoteId m_added;
 };

@@ -20,8 +20,8 @@ public:
 
 private:
     struct Line {
-        QLabel* value;
-        QLabel* range;
+        QLabel* value = nullptr;
+        QLabel* range = nullptr;
     };
     Line addLine(const QString& words, const QString& tip);
     static void fill(const Line& line, const QString& value, const QString& range);
@@ -33,7 +33,7 @@ private:
     /// What is dissolved in the stock, a cup; of a pot that boils dry nothing is said.
     void showStrength(const kitchen::Brewed& brewed);
 
-    QGridLayout* m_grid;
+    QGridLayout* m_grid = nullptr;
     Line m_stock;
     Line m_days;
     Line m_meat;

@@ -44,15 +44,15 @@ private:
 
     const kitchen::Catalogue& m_catalogue;
     quantity::MeasureSystem m_measures = quantity::MeasureSystem::UsCustomary;
-    CutsModel* m_cuts;
-    ExtrasModel* m_extras;
-    QTableView* m_cutsTable;
-    QTableView* m_extrasTable;
-    ItemPicker* m_cutPick;
-    ItemPicker* m_extraPick;
-    MassEdit* m_cutMass;
-    AmountDelegate* m_cutDelegate;
-    AmountDelegate* m_extraDelegate;
+    CutsModel* m_cuts = nullptr;
+    ExtrasModel* m_extras = nullptr;
+    QTableView* m_cutsTable = nullptr;
+    QTableView* m_extrasTable = nullptr;
+    ItemPicker* m_cutPick = nullptr;
+    ItemPicker* m_extraPick = nullptr;
+    MassEdit* m_cutMass = nullptr;
+    AmountDelegate* m_cutDelegate = nullptr;
+    AmountDelegate* m_extraDelegate = nullptr;
 };
 
 } // namespace ladlework::ui

@@ -5,8 +5,8 @@
 namespace ladlework::ui {
 
 void PotLibraryModel::show(QList<kitchen::Pot> pots) {
-    std::ranges::stable_partition(pots,
-                                  [](const kitchen::Pot& pot) { return pot.family.isStored(); });
+    std::stable_partition(pots.begin(), pots.end(),
+                          [](const kitchen::Pot& pot) { return pot.family.isStored(); });
     const bool same = std::ranges::equal(pots, m_pots, {}, &kitchen::Pot::id, &kitchen::Pot::id);
     if (!same)
         beginResetModel();

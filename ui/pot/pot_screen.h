@@ -47,22 +47,22 @@ private:
     void addPot(kitchen::Pot pot, const QString& sentence);
     [[nodiscard]] const kitchen::Pot* chosen() const;
 
-    PotLibraryModel* m_model;
-    QListView* m_list;
-    SideBySide* m_work;
-    QScrollArea* m_builder;
-    QScrollArea* m_answer;
-    EmptyState* m_empty;
-    Section* m_pot;
-    QWidget* m_shared; ///< what is said about a pot of the practice
-    Section* m_out;
-    PotEditor* m_editor;
-    PotDrawing* m_drawing;
-    CookingLine* m_line;
-    QTimeEdit* m_start;
-    BalancePanel* m_balance;
-    WhoPanel* m_who;
-    QPushButton* m_lowMeat;
+    PotLibraryModel* m_model = nullptr;
+    QListView* m_list = nullptr;
+    SideBySide* m_work = nullptr;
+    QScrollArea* m_builder = nullptr;
+    QScrollArea* m_answer = nullptr;
+    EmptyState* m_empty = nullptr;
+    Section* m_pot = nullptr;
+    QWidget* m_shared = nullptr; ///< what is said about a pot of the practice
+    Section* m_out = nullptr;
+    PotEditor* m_editor = nullptr;
+    PotDrawing* m_drawing = nullptr;
+    CookingLine* m_line = nullptr;
+    QTimeEdit* m_start = nullptr;
+    BalancePanel* m_balance = nullptr;
+    WhoPanel* m_who = nullptr;
+    QPushButton* m_lowMeat = nullptr;
     PotId m_added;
 };
 

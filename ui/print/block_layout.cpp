@@ -114,7 +114,8 @@ private:
             Strip strip;
             strip.gapBefore = row > 0 ? gapBetween(lines.sign) : 0;
             for (qsizetype i = row; i < lines.items.size(); i += rows) {
-                const double left = static_cast<double>(i / rows) * column;
+                const qsizetype columnNumber = i / rows;
+                const double left = static_cast<double>(columnNumber) * column;
                 const BrokenText text = breakText(lines.items.at(i), m_style.body,
                                                   column - signWidth(), m_style.lineSpacing);
                 addSign(strip, lines.sign, i, left, text.heightOf(0, 1));

@@ -42,17 +42,17 @@ private:
     [[nodiscard]] QString summary(const casebook::Standing& standing) const;
     [[nodiscard]] const casebook::Standing* chosen() const;
 
-    QTabBar* m_members;
-    QComboBox* m_span;
-    QLabel* m_summary;
-    ResumePanel* m_resume;
-    ClimbChart* m_chart;
-    ClimbDaysModel* m_days;
-    QTableView* m_table;
-    EmptyState* m_empty;
-    QScrollArea* m_page;
-    Section* m_climb;
-    ClimbLegend* m_legend;
+    QTabBar* m_members = nullptr;
+    QComboBox* m_span = nullptr;
+    QLabel* m_summary = nullptr;
+    ResumePanel* m_resume = nullptr;
+    ClimbChart* m_chart = nullptr;
+    ClimbDaysModel* m_days = nullptr;
+    QTableView* m_table = nullptr;
+    EmptyState* m_empty = nullptr;
+    QScrollArea* m_page = nullptr;
+    Section* m_climb = nullptr;
+    ClimbLegend* m_legend = nullptr;
 };
 
 } // namespace ladlework::ui

@@ -16,30 +16,30 @@ class WindowActions final : public QObject {
 public:
     explicit WindowActions(QMainWindow& window);
 
-    QAction* newWorkbook;
-    QAction* openWorkbook;
-    QAction* openSample;
-    QAction* closeWorkbook;
-    QAction* quit;
-    QAction* history;
-    QAction* newFamily;
-    QAction* findFamily;
-    QAction* nextFamily;
-    QAction* previousFamily;
-    QAction* removeFamily;
-    QAction* everyone;
-    QAction* practice;
-    QAction* oneFamily;
-    QAction* list;
-    QAction* fullScreen;
-    QAction* commands;
-    QAction* about;
+    QAction* newWorkbook = nullptr;
+    QAction* openWorkbook = nullptr;
+    QAction* openSample = nullptr;
+    QAction* closeWorkbook = nullptr;
+    QAction* quit = nullptr;
+    QAction* history = nullptr;
+    QAction* newFamily = nullptr;
+    QAction* findFamily = nullptr;
+    QAction* nextFamily = nullptr;
+    QAction* previousFamily = nullptr;
+    QAction* removeFamily = nullptr;
+    QAction* everyone = nullptr;
+    QAction* practice = nullptr;
+    QAction* oneFamily = nullptr;
+    QAction* list = nullptr;
+    QAction* fullScreen = nullptr;
+    QAction* commands = nullptr;
+    QAction* about = nullptr;
 
-    QMenu* recent;
-    QMenu* edit;
-    QMenu* go;
-    QMenu* screen;
-    QMenu* view;
+    QMenu* recent = nullptr;
+    QMenu* edit = nullptr;
+    QMenu* go = nullptr;
+    QMenu* screen = nullptr;
+    QMenu* view = nullptr;
 
     /// Undo and Redo stand at the head of the Edit menu.
     void addUndo(QAction* undo, QAction* redo);
