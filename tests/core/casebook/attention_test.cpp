@@ -68,7 +68,7 @@ TEST_F(AttentionTest, silenceIsNotedAndThenCautioned) {
     records.ladders.removeIf([](const intake::Ladder& ladder) { return ladder.member == ben; });
     // staleDays is 5: a note from 3 silent days on, a caution from 5; today is not over.
     const struct {
-        int lastEntryDaysAgo;
+        int lastEntryDaysAgo = 0;
         std::optional<Finding::Severity> severity;
     } cases[] = {{1, {}}, {3, {}}, {4, Finding::Severity::Note}, {6, Finding::Severity::Caution}};
     for (const auto& [ago, severity] : cases) {

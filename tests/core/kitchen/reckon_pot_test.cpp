@@ -209,7 +209,7 @@ TEST(ReckonPotTest, APotThatBoilsDryHasNoStrength) {
         EXPECT_TRUE(out->value(QLatin1String(key)).isNull()) << key;
     EXPECT_TRUE(out->value(QStringLiteral("stock_ml")).isObject());
     bool stopped = false;
-    for (const QJsonValue& finding : out->value(QStringLiteral("findings")).toArray())
+    for (const QJsonValue finding : out->value(QStringLiteral("findings")).toArray())
         stopped = stopped || (finding[QStringLiteral("code")] == QStringLiteral("boils-dry") &&
                               finding[QStringLiteral("severity")] == QStringLiteral("stop"));
     EXPECT_TRUE(stopped);
