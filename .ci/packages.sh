@@ -120,6 +120,8 @@ configure() {
         launcher=ccache
         CCACHE_BASEDIR=$(pwd -P)
         export CCACHE_BASEDIR CCACHE_NOHASHDIR=1
+        # What ccache asks for to keep objects made with precompiled headers.
+        export CCACHE_SLOPPINESS=pch_defines,time_macros
     fi
     cmake --preset "$preset" "-DCMAKE_CXX_COMPILER_LAUNCHER=$launcher" "$@"
 }

@@ -66,16 +66,16 @@ def key_of(entry: dict, includes: list[pathlib.Path], setup: bytes) -> str:
 
 
 def flags_of(entry: dict) -> list[str]:
-    """The compiler's flags of an entry, without its compiler, input and output."""
+    """The compiler's flags of an entry, without its compiler, input, output and precompiled header."""
     words = shlex.split(entry["command"])
     while not words[0].startswith("-"):
         words.pop(0)
     flags = []
     skip = False
     for word in words:
-        if skip or word in ("-c", entry["file"]):
+        if skip or word in ("-c", "-Winvalid-pch", entry["file"]):
             skip = False
-        elif word == "-o":
+        elif word in ("-o", "-include"):
             skip = True
         else:
             flags.append(word)

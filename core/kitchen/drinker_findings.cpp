@@ -1,3 +1,4 @@
+#include "kitchen/keeping_figures.h"
 #include "kitchen/pot_findings.h"
 
 #include <QCoreApplication>
@@ -121,7 +122,8 @@ void addWho(const BrewInput& input, const Brewed& brewed, const Catalogue& catal
             Finding finding =
                 who.allergy
                     ? made(Severity::Stop, QStringLiteral("allergy-in-pot"),
-                           Say::tr("%1 has a recorded allergy and must not have this pot (%2).")
+                           Say::tr("%1 has a recorded allergy or severe reaction and must not have "
+                                   "this pot (%2).")
                                .arg(who.name, who.why),
                            fieldOf(index))
                     : made(Severity::Caution, QStringLiteral("may-not-drink"),
@@ -167,20 +169,21 @@ void addSmallBones(const BrewInput& input, const Brewed& brewed, const Catalogue
 
 void addMeat(const BrewInput& input, const Brewed& brewed, const Catalogue& catalogue,
              Findings& findings) {
-    const Figure& keeps = catalogue.figure(QStringLiteral("cooked-meat-keeping"));
-    if (!brewed.meatDays || brewed.meatDays->best <= keeps.value)
+    const KeepingFigures& keeping = KeepingFigures::shipped();
+    const QString meat = QStringLiteral("cooked-meat-least");
+    const int keeps = keeping.count(meat);
+    if (!brewed.meatDays || brewed.meatDays->best <= keeps)
         return;
     const bool canChange = lowMeatVariant(input.pot, catalogue).has_value();
     const QString text =
         canChange ? Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some, or "
                             "use the low-meat variant of the pot.")
                   : Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some.");
-    findings.append(measured(made(Severity::Note, QStringLiteral("meat-left-too-long"),
-                                  text.arg(QLocale().toString(brewed.meatDays->best, 'f', 1),
-                                           QLocale().toString(keeps.value, 'f', 0)),
-                                  QStringLiteral("cuts")),
-                             brewed.meatDays->best, keeps.value, QStringLiteral("days"),
-                             cited(keeps.provenance)));
+    findings.append(measured(
+        made(Severity::Note, QStringLiteral("meat-left-too-long"),
+             text.arg(QLocale().toString(brewed.meatDays->best, 'f', 1), QLocale().toString(keeps)),
+             QStringLiteral("cuts")),
+        brewed.meatDays->best, keeps, QStringLiteral("days"), cited(keeping.provenance(meat))));
 }
 } // namespace
 

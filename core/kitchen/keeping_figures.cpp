@@ -15,8 +15,11 @@ const KeepingFigures& KeepingFigures::shipped() {
         KeepingFigures read;
         for (qsizetype index = 0; index < table->size(); ++index) {
             const ReferenceTable::Row row = table->row(index);
-            read.m_rows.insert(row.text(QStringLiteral("id")), {row.number(QStringLiteral("value")),
-                                                                row.text(QStringLiteral("unit"))});
+            read.m_rows.insert(
+                row.text(QStringLiteral("id")),
+                {row.number(QStringLiteral("value")),
+                 row.text(QStringLiteral("unit")),
+                 {row.text(QStringLiteral("source")), row.text(QStringLiteral("basis"))}});
             const QString& cite = row.text(QStringLiteral("cite"));
             if (!read.m_sources.contains(cite))
                 read.m_sources.append(cite);
@@ -26,11 +29,22 @@ const KeepingFigures& KeepingFigures::shipped() {
     return figures;
 }
 
-const KeepingFigures::Row& KeepingFigures::row(const QString& id, const QStringList& units) const {
+const KeepingFigures::Row& KeepingFigures::row(const QString& id) const {
     const auto found = m_rows.constFind(id);
-    if (found == m_rows.constEnd() || !units.contains(found->unit))
-        throw std::runtime_error("keeping.csv: no fitting row " + id.toStdString());
+    if (found == m_rows.constEnd())
+        throw std::runtime_error("keeping.csv: no row " + id.toStdString());
     return *found;
+}
+
+const KeepingFigures::Row& KeepingFigures::row(const QString& id, const QStringList& units) const {
+    const Row& found = row(id);
+    if (!units.contains(found.unit))
+        throw std::runtime_error("keeping.csv: another unit is asked of " + id.toStdString());
+    return found;
+}
+
+const Provenance& KeepingFigures::provenance(const QString& id) const {
+    return row(id).provenance;
 }
 
 quantity::Temperature KeepingFigures::temperature(const QString& id) const {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "kitchen/catalogue.h"
 #include "quantity/length.h"
 #include "quantity/temperature.h"
 
@@ -20,6 +21,7 @@ public:
     [[nodiscard]] quantity::Length length(const QString& id) const;
     /// Hours, days or months, whichever the row is in.
     [[nodiscard]] int count(const QString& id) const;
+    [[nodiscard]] const Provenance& provenance(const QString& id) const;
     /// The sources of all rows as they are printed, each once, in the order of the table.
     [[nodiscard]] const QStringList& sources() const { return m_sources; }
 
@@ -27,7 +29,9 @@ private:
     struct Row {
         double value = 0;
         QString unit;
+        Provenance provenance;
     };
+    [[nodiscard]] const Row& row(const QString& id) const;
     [[nodiscard]] const Row& row(const QString& id, const QStringList& units) const;
 
     QHash<QString, Row> m_rows;

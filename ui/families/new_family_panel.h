@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/shared/altitude_edit.h"
+#include "ui/shared/amount_edit.h"
 #include "ui/shared/screen_context.h"
 
 #include <QWidget>

@@ -8,6 +8,7 @@
 #include "ui/handout/pages_preview.h"
 #include "ui/paint/theme.h"
 #include "ui/print/pdf_writer.h"
+#include "ui/shared/action_button.h"
 #include "ui/shared/week_stepper.h"
 #include "week/week_plan.h"
 
@@ -21,21 +22,6 @@
 #include <algorithm>
 
 namespace ladlework::ui {
-
-namespace {
-
-QPushButton* buttonOf(QAction* action, bool primary = false) {
-    auto* button = new QPushButton(action->text());
-    button->setToolTip(QStringLiteral("%1 (%2)").arg(
-        action->statusTip(), action->shortcut().toString(QKeySequence::NativeText)));
-    button->setProperty("primary", primary);
-    QObject::connect(button, &QPushButton::clicked, action, &QAction::trigger);
-    QObject::connect(action, &QAction::changed, button,
-                     [button, action] { button->setEnabled(action->isEnabled()); });
-    return button;
-}
-
-} // namespace
 
 HandoutScreen::HandoutScreen(const ScreenContext& context, QWidget* parent)
     : FamilyScreen(context, parent), m_options(new HandoutOptionsPanel), m_given(new GivenPanel),
@@ -69,12 +55,8 @@ HandoutScreen::HandoutScreen(const ScreenContext& context, QWidget* parent)
 void HandoutScreen::makeActions() {
     const auto add = [this](const QString& text, const QString& tip, const QKeySequence& keys,
                             void (HandoutScreen::*work)()) {
-        auto* action = new QAction(text, this);
-        action->setShortcut(keys);
-        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
-        action->setStatusTip(tip);
+        QAction* action = addScreenAction(text, tip, keys);
         connect(action, &QAction::triggered, this, work);
-        addAction(action);
         return action;
     };
     m_save = add(tr("Save PDF..."), tr("Saves these pages as a PDF"),
@@ -120,10 +102,10 @@ QWidget* HandoutScreen::makePages() {
     column->setSpacing(gap);
     auto* bar = new QHBoxLayout;
     bar->setSpacing(gap);
-    bar->addWidget(buttonOf(m_give, true));
-    bar->addWidget(buttonOf(m_save));
-    bar->addWidget(buttonOf(m_print));
-    bar->addWidget(buttonOf(m_record));
+    bar->addWidget(buttonFor(m_give, true));
+    bar->addWidget(buttonFor(m_save));
+    bar->addWidget(buttonFor(m_print));
+    bar->addWidget(buttonFor(m_record));
     bar->addStretch();
     m_where->setForegroundRole(QPalette::PlaceholderText);
     m_where->setFont(figuresFont(font()));

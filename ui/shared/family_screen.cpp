@@ -1,5 +1,6 @@
 #include "ui/shared/family_screen.h"
 
+#include <QAction>
 #include <utility>
 
 namespace ladlework::ui {
@@ -21,6 +22,16 @@ void FamilyScreen::setFindings(Findings findings) {
         return;
     m_findings = std::move(findings);
     Q_EMIT findingsChanged();
+}
+
+QAction* FamilyScreen::addScreenAction(const QString& text, const QString& tip,
+                                       const QKeySequence& keys) {
+    auto* action = new QAction(text, this);
+    action->setShortcut(keys);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    action->setStatusTip(tip);
+    addAction(action);
+    return action;
 }
 
 quantity::MeasureSystem FamilyScreen::measures() const {

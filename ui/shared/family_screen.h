@@ -7,6 +7,9 @@
 #include <QWidget>
 #include <memory>
 
+class QAction;
+class QKeySequence;
+
 namespace ladlework::ui {
 
 /// A screen about one family. Data comes in through setCasebook() and goes out through
@@ -35,6 +38,9 @@ protected:
     /// Shows the new casebook. `sameFamily` is false when the family changed: start afresh.
     virtual void refresh(bool sameFamily) = 0;
     void setFindings(Findings findings);
+    /// An action of this screen, for the menu and the command list; its shortcut works while the
+    /// focus is in the screen.
+    QAction* addScreenAction(const QString& text, const QString& tip, const QKeySequence& keys);
 
     [[nodiscard]] const casebook::Casebook& book() const { return *m_casebook; }
     [[nodiscard]] std::shared_ptr<const casebook::Casebook> sharedBook() const {

@@ -1,6 +1,7 @@
 #include "ui/week/week_screen.h"
 
 #include "ui/paint/theme.h"
+#include "ui/shared/action_button.h"
 #include "ui/shared/section.h"
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_model.h"
@@ -29,16 +30,6 @@ constexpr int sideCharacters = 34;
 
 QString dayInWords(QDate day) {
     return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
-}
-
-QPushButton* buttonOf(QAction* action) {
-    auto* button = new QPushButton(action->text());
-    button->setToolTip(QStringLiteral("%1 (%2)").arg(
-        action->statusTip(), action->shortcut().toString(QKeySequence::NativeText)));
-    QObject::connect(button, &QPushButton::clicked, action, &QAction::trigger);
-    QObject::connect(action, &QAction::changed, button,
-                     [button, action] { button->setEnabled(action->isEnabled()); });
-    return button;
 }
 
 } // namespace
@@ -70,29 +61,23 @@ WeekScreen::WeekScreen(const ScreenContext& context, QWidget* parent)
 }
 
 void WeekScreen::makeActions() {
-    const auto add = [this](const QString& text, const QString& tip, const QKeySequence& keys) {
-        auto* action = new QAction(text, this);
-        action->setShortcut(keys);
-        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
-        action->setStatusTip(tip);
-        addAction(action);
-        return action;
-    };
-    QAction* put = add(tr("P&ut a pot on the day"), tr("Choose a pot for the day you are on"),
-                       QKeySequence(Qt::Key_Insert));
+    QAction* put =
+        addScreenAction(tr("P&ut a pot on the day"), tr("Choose a pot for the day you are on"),
+                        QKeySequence(Qt::Key_Insert));
     connect(put, &QAction::triggered, this, [this] {
         const QModelIndex current = m_board->view()->currentIndex();
         chooseFor(m_board->model()->dayOf(current.isValid() ? current.column() : 0));
     });
-    QAction* off = add(tr("&Take the pot off"),
-                       tr("Takes the chosen pot off its day (Delete, in the week)"), {});
+    QAction* off = addScreenAction(
+        tr("&Take the pot off"), tr("Takes the chosen pot off its day (Delete, in the week)"), {});
     connect(off, &QAction::triggered, this,
             [this] { takeOff(m_board->model()->placementAt(m_board->view()->currentIndex())); });
-    m_copyLast = add(tr("&Copy last week"), tr("Puts last week's pots on the same days"),
-                     QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
+    m_copyLast =
+        addScreenAction(tr("&Copy last week"), tr("Puts last week's pots on the same days"),
+                        QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     connect(m_copyLast, &QAction::triggered, this, &WeekScreen::copyLastWeek);
-    m_copyList = add(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
-                     QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
+    m_copyList = addScreenAction(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
+                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
     connect(m_copyList, &QAction::triggered, this, &WeekScreen::copyShoppingList);
     for (QAction* stepAction : m_stepper->steps())
         addAction(stepAction);
@@ -107,7 +92,7 @@ QWidget* WeekScreen::makeMain() {
     bar->setSpacing(step(*this));
     bar->addWidget(m_stepper);
     bar->addStretch();
-    bar->addWidget(buttonOf(m_copyLast));
+    bar->addWidget(buttonFor(m_copyLast));
     auto* handOut = new QPushButton(tr("Hand it &out"));
     handOut->setToolTip(tr("Shows the pages of the handout"));
     connect(handOut, &QPushButton::clicked, this,
@@ -129,7 +114,7 @@ QWidget* WeekScreen::makeSide() {
     list->setAccessibleName(tr("Shopping list of this week"));
     list->setWordWrap(true);
     list->setMinimumHeight(10 * step(*this));
-    shopping->addAction(buttonOf(m_copyList));
+    shopping->addAction(buttonFor(m_copyList));
     shopping->body()->addWidget(list, 1);
 
     auto* side = new QWidget;
