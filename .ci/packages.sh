@@ -6,7 +6,7 @@
 build_packages=(
     cmake ninja-build g++ ccache pkg-config
     qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
-    libqt6sql6-sqlite libqt6svg6 libsqlite3-dev libexpected-dev
+    libqt6sql6-sqlite libqt6svg6 libsqlite3-dev libexpected-dev libboost-dev
     fonts-dejavu-core tzdata
 )
 
@@ -16,11 +16,14 @@ check_packages=(
     poppler-utils qpdf sqlite3 python3 xvfb xauth binutils
 )
 
+# What ./check bench needs beside them.
+bench_packages=(libbenchmark-dev)
+
 # The same for people on another system.
 needs_in_words="Ladlework needs, with the headers and CMake files of each:
     CMake 3.25, Ninja 1.10, a C++20 compiler (GCC 12 or newer)
     Qt 6.4: Core, Gui, Widgets, Sql with its SQLite driver, PrintSupport, Svg, LinguistTools
-    SQLite 3.40, tl::expected 1.0, any TrueType font, the time zone database
+    SQLite 3.40, tl::expected 1.0, Boost 1.74 (headers only), any TrueType font, the time zone database
 and for ./check also:
     clang-format 14, clang-tidy 14, GoogleTest and GoogleMock 1.12, Qt 6.4 Test,
     poppler-utils, qpdf, the sqlite3 shell, Python 3.11, Xvfb, git, binutils"

@@ -1,5 +1,6 @@
 #include "casebook/casebook.h"
-#include "casebook/subject_name.h"
+#include "casebook/climb_findings.h"
+#include "casebook/retry_findings.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -64,6 +65,8 @@ void addRedFlags(Findings& findings, const Standing& standing, const FamilyRecor
 void addSilence(Findings& findings, const Standing& standing, QDate today) {
     if (!standing.ladder || standing.replay.state == intake::LadderState::Stopped)
         return;
+    if (standing.easedToday && *standing.easedToday <= quantity::Volume())
+        return; // eased off to nothing: there is nothing to enter
     const int stale = standing.ladder->rules.staleDays;
     const QDate since = std::max(standing.lastEntry.value_or(standing.ladder->from.addDays(-1)),
                                  standing.ladder->from.addDays(-1));
@@ -86,20 +89,31 @@ void addSilence(Findings& findings, const Standing& standing, QDate today) {
     findings.append(finding);
 }
 
-void addRetries(Findings& findings, const Standing& standing, const Casebook& casebook) {
-    for (const people::ToleranceNote& note : standing.tolerances) {
-        if (note.verdict != people::ToleranceNote::Verdict::TryAgainOn || !note.tryAgainOn ||
-            note.allergy || *note.tryAgainOn > casebook.today())
-            continue;
-        const QString what = subjectName(note.subject, casebook.catalogue());
-        findings.append(made(Severity::Note, QStringLiteral("retry-due"),
-                             Words::tr("%1: a new try of %2 was planned for %3. Agree on it or set "
-                                       "another day.")
-                                 .arg(standing.member.name, what, inWords(*note.tryAgainOn)),
-                             QStringLiteral("tolerances")));
+/// What the series of the weight says.
+void addWeight(Findings& findings, const Standing& standing) {
+    for (const Finding& finding : standing.findings) {
+        if (finding.code.startsWith(QLatin1String("weight-")))
+            findings.append(finding);
     }
 }
 
+/// A target that was held as long as the rules say wants a word on what comes after it.
+void addHeldLongEnough(Findings& findings, const Standing& standing) {
+    if (!standing.target || standing.replay.state != intake::LadderState::EasingOff ||
+        standing.target->easeOffFrom.isValid())
+        return;
+    Finding finding =
+        made(Severity::Note, QStringLiteral("target-held"),
+             Words::tr("%1 has held the target for %2 good days. Agree on the day from which the "
+                       "amount is eased off, or on holding it longer.")
+                 .arg(standing.member.name)
+                 .arg(standing.replay.daysAtTarget),
+             QStringLiteral("easeOffFrom"));
+    finding.value = standing.replay.daysAtTarget;
+    finding.limit = standing.ladder->rules.holdTargetDays;
+    finding.unit = Words::tr("days");
+    findings.append(finding);
+}
 /// The latest day set for a review, unless a note was written on it or later.
 void addReview(Findings& findings, const FamilyRecords& records, QDate today) {
     QDate due = records.family.reviewOn;
@@ -156,12 +170,17 @@ Findings Casebook::attention() const {
         addRedFlags(findings, standing, m_records);
     if (m_records.family.status == people::Family::Status::Active) {
         for (const Standing& standing : m_standings)
+            findings += climbFindings(standing, m_records, m_today);
+        for (const Standing& standing : m_standings)
             addSilence(findings, standing, m_today);
     }
     addReview(findings, m_records, m_today);
     addPastUse(findings, *this);
-    for (const Standing& standing : m_standings)
-        addRetries(findings, standing, *this);
+    for (const Standing& standing : m_standings) {
+        addWeight(findings, standing);
+        addHeldLongEnough(findings, standing);
+        findings += retryFindings(standing, *this);
+    }
     std::ranges::stable_sort(findings, std::ranges::greater(), &Finding::severity);
     return findings;
 }

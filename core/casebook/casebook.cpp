@@ -1,9 +1,11 @@
 #include "casebook/casebook.h"
 
+#include "casebook/learnt_vessels.h"
 #include "casebook/standing_maker.h"
 #include "casebook/usual_vessel.h"
 
 #include <algorithm>
+#include <mutex>
 
 namespace ladlework::casebook {
 
@@ -70,11 +72,22 @@ const kitchen::Vessel* largestVessel(const FamilyRecords& records) {
 }
 } // namespace
 
+struct Casebook::Learnt {
+    std::once_flag once;
+    QHash<VesselId, kitchen::Calibration> vessels;
+};
+
 Casebook::Casebook(FamilyRecords records, const kitchen::Catalogue& catalogue, QDate today)
-    : m_records(std::move(records)), m_catalogue(&catalogue), m_today(today) {
-    for (const people::Member& member : m_records.members)
-        m_standings.push_back(makeStanding(m_records, member, today));
+    : Casebook(std::move(records), {}, catalogue, today) {
+    for (const people::Member& member : std::as_const(m_records.members))
+        m_standings.push_back(
+            makeStanding(m_records, member, memberLog(m_records, member, today), today));
 }
+
+Casebook::Casebook(FamilyRecords records, std::vector<Standing> standings,
+                   const kitchen::Catalogue& catalogue, QDate today)
+    : m_records(std::move(records)), m_catalogue(&catalogue), m_today(today),
+      m_standings(std::move(standings)), m_learnt(std::make_shared<Learnt>()) {}
 
 const Standing* Casebook::standing(MemberId member) const {
     const auto found = std::ranges::find_if(
@@ -88,6 +101,20 @@ const kitchen::Pot* Casebook::pot(PotId pot) const {
 
 const kitchen::Vessel* Casebook::vessel(VesselId vessel) const {
     return byId(m_records.vessels, vessel);
+}
+
+const kitchen::Calibration* Casebook::calibration(VesselId vessel) const {
+    std::call_once(m_learnt->once,
+                   [this] { m_learnt->vessels = learnVessels(m_records, *m_catalogue); });
+    const auto found = std::as_const(m_learnt->vessels).find(vessel);
+    return found == m_learnt->vessels.cend() ? nullptr : &*found;
+}
+
+kitchen::Container Casebook::containerFor(const kitchen::Pot& pot) const {
+    if (const kitchen::Container* own = byId(m_records.containers, pot.coolIn))
+        return *own;
+    return m_records.containers.isEmpty() ? kitchen::usualContainers().front()
+                                          : m_records.containers.first();
 }
 
 std::vector<kitchen::Drinker> Casebook::drinkers() const {
@@ -124,6 +151,9 @@ kitchen::BrewInput Casebook::brewInput(const kitchen::Pot& pot) const {
     if (chosen == nullptr)
         chosen = largestVessel(m_records);
     input.vessel = chosen != nullptr ? *chosen : usualVessel();
+    if (const kitchen::Calibration* learnt = calibration(input.vessel.id))
+        input.learntEvaporation = learnt->posterior;
+    input.prices = m_records.prices;
     input.phase = rulesFor(pot);
     input.altitude = m_records.family.altitude;
     input.drinkers = drinkers();

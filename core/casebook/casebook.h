@@ -4,8 +4,11 @@
 #include "intake/ladder_machine.h"
 #include "intake/projection.h"
 #include "kitchen/brew.h"
+#include "kitchen/calibration.h"
+#include "kitchen/container.h"
 #include "week/week_outlook.h"
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -27,11 +30,13 @@ struct Standing {
     QDate stoppedSince;
     /// A recorded decision to go on that takes effect after today.
     std::optional<intake::Decision> goesOn;
-    quantity::Volume askedToday;             ///< 0 while stopped or without a ladder
+    /// What the easing off of the target leaves of the ladder today; nothing before it begins.
+    std::optional<quantity::Volume> easedToday;
+    quantity::Volume askedToday; ///< never more than easedToday; 0 while stopped or without ladder
     QList<people::ToleranceNote> tolerances; ///< the latest note of each subject
     QList<people::Caution> cautions;
     std::optional<QDate> lastEntry;
-    Findings findings; ///< target, band, cautions, stop
+    Findings findings; ///< target, band, cautions, weight, stop
 };
 
 /// A stored container with what is left in it.
@@ -61,8 +66,17 @@ public:
     [[nodiscard]] const kitchen::Pot* pot(PotId pot) const;
     [[nodiscard]] const kitchen::Vessel* vessel(VesselId vessel) const;
 
+    /// What the measured batches of a vessel say of its evaporation; nullptr when the vessel is not
+    /// this family's or no batch that was cooked in it counts (see learnt_vessels.h). Reckoned at
+    /// the first call, for all vessels; any thread may be the first.
+    [[nodiscard]] const kitchen::Calibration* calibration(VesselId vessel) const;
+
+    /// What the pot cools in: its own container, else the family's first, else a usual one.
+    [[nodiscard]] kitchen::Container containerFor(const kitchen::Pot& pot) const;
+
     /// The pot as this family would cook it: its vessel (the pot's, else the family's largest),
-    /// altitude, the most careful phase rules among those who drink, drinkers with today's amount.
+    /// what that vessel's batches have taught, altitude, the practice's prices, the most careful
+    /// phase rules among those who drink, drinkers with today's amount.
     [[nodiscard]] kitchen::BrewInput brewInput(const kitchen::Pot& pot) const;
 
     /// Everyone as a drinker, members under 6 months included (they may not).
@@ -77,7 +91,8 @@ public:
     [[nodiscard]] QList<StockItem> stockOnHand() const;
 
     /// What the member is asked to drink on each of `days` days from `start`: for past days the
-    /// amount in force then, from today on the climb as it goes when every day is a good day.
+    /// amount in force then, from today on the climb as it goes when every day is a good day; no
+    /// more than the easing off of the target in force leaves (intake::easedAmount()).
     /// Nothing for days more than ten years after today: no plan reaches so far.
     [[nodiscard]] QList<quantity::Volume> plannedAmounts(MemberId member, QDate start,
                                                          int days) const;
@@ -90,11 +105,17 @@ public:
     /// it leave over (up to four weeks ahead). A week that is over is shown as it was planned.
     [[nodiscard]] week::OutlookInput outlookInput(const week::WeekPlan& plan) const;
 
-    /// What in this family wants the practitioner, worst first: stopped ladders, red flags, no
-    /// entry for days, a review due, a retry due, stock past its use-by. Empty when all is well.
+    /// What in this family wants the practitioner, worst first: stopped ladders, red flags, stuck
+    /// ladders, no entry for days, targets reached, weight lost, a review due, a retry, one of its
+    /// steps or its outcome due, a target held long enough, stock past its use-by. Empty when all
+    /// is well.
     [[nodiscard]] Findings attention() const;
 
 private:
+    friend class ExcerptReader;
+    Casebook(FamilyRecords records, std::vector<Standing> standings,
+             const kitchen::Catalogue& catalogue, QDate today);
+
     /// The most careful phase rules among those who drink and may have the pot.
     [[nodiscard]] kitchen::PhaseRules rulesFor(const kitchen::Pot& pot) const;
 
@@ -102,6 +123,8 @@ private:
     const kitchen::Catalogue* m_catalogue;
     QDate m_today;
     std::vector<Standing> m_standings;
+    struct Learnt;
+    std::shared_ptr<Learnt> m_learnt; ///< filled once; copies have the same records and share it
 };
 
 } // namespace ladlework::casebook

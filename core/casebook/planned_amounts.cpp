@@ -64,7 +64,8 @@ QList<quantity::Volume> Casebook::plannedAmounts(MemberId member, QDate start, i
             ladder, withGoodDays(known, ladder, std::max(firstOpen, ladder.from), last),
             decisionsFor(ladder, log), last, {stopBefore(log, index).has_value()});
         for (QDate day = std::max(ladder.from, start); day <= last; day = day.addDays(1))
-            amounts[start.daysTo(day)] = askedOn(replay, ladder, day, m_today);
+            amounts[start.daysTo(day)] = easedOff(askedOn(replay, ladder, day, m_today),
+                                                  targetOn(m_records, member, day), ladder, day);
     }
     return amounts;
 }

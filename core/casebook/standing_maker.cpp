@@ -1,5 +1,6 @@
 #include "casebook/standing_maker.h"
 
+#include "intake/easing.h"
 #include "intake/red_flags.h"
 
 #include <QCoreApplication>
@@ -39,15 +40,6 @@ QList<people::ToleranceNote> latestTolerances(const FamilyRecords& records, Memb
             *same = note;
     }
     return latest;
-}
-
-std::optional<QDate> lastEntryOf(const MemberLog& log) {
-    std::optional<QDate> last;
-    for (const intake::IntakeEntry& entry : log.entries)
-        last = last ? std::max(*last, entry.day) : entry.day;
-    for (const intake::Reaction& reaction : log.reactions)
-        last = last ? std::max(*last, reaction.day) : reaction.day;
-    return last;
 }
 
 Finding underSixMonths(const QString& name) {
@@ -101,6 +93,18 @@ void addCautions(Standing& standing) {
         standing.findings.append(unnamedAllergy(standing.member.name));
 }
 
+/// What the series of the weight says, with the name of the member.
+void addWeight(Standing& standing, const FamilyRecords& records, QDate today) {
+    QList<people::Observation> own = records.observations;
+    own.removeIf([&standing](const people::Observation& observation) {
+        return observation.member != standing.member.id;
+    });
+    for (Finding finding : people::weightFindings(own, standing.band != AgeBand::Adult, today)) {
+        finding.text = Words::tr("%1: %2").arg(standing.member.name, finding.text);
+        standing.findings.append(finding);
+    }
+}
+
 void addFindings(Standing& standing, const FamilyRecords& records, const MemberLog& log,
                  const std::optional<Stop>& stop) {
     Findings& findings = standing.findings;
@@ -125,17 +129,38 @@ QDate lastReplayed(const MemberLog& log, QDate today) {
     return log.touches(today) ? today : today.addDays(-1);
 }
 
+/// Replays the ladder in force; from where the log has led when that is known.
+intake::LadderReplay replayed(const intake::Ladder& ladder, const MemberLog& log, bool stopped,
+                              QDate until) {
+    intake::ReplayStart start{stopped};
+    if (log.soFar && log.soFar->lastLogged.isValid())
+        start.after = log.soFar->state;
+    return intake::replay(ladder, intake::logDays(log.entries, log.reactions, ladder.from),
+                          decisionsFor(ladder, log), until, start);
+}
+
+/// Fills in what a ladder that goes on asks.
+void addAmounts(Standing& standing, const intake::Ladder& ladder, QDate until, QDate today) {
+    const intake::LadderReplay& replay = standing.replay;
+    const quantity::Volume asked = !replay.days.isEmpty() && replay.days.last().day == today
+                                       ? replay.days.last().asked
+                                       : ladder.rungs.value(replay.rung);
+    const intake::Target* target = standing.target ? &*standing.target : nullptr;
+    standing.askedToday = easedOff(asked, target, ladder, today);
+    standing.targetDate = intake::projectTargetDate(replay, ladder, until);
+}
+
 /// Fills in where the ladder stands; returns the stop while it is stopped.
 std::optional<Stop> climb(Standing& standing, const MemberLog& log, QDate today) {
     const intake::Ladder* ladder = log.ladderOn(today);
     if (ladder == nullptr)
         return std::nullopt;
-    const std::optional<Stop> before = stopBefore(log, ladder - log.ladders.constData());
+    const bool goesOn = log.soFar && log.soFar->lastLogged.isValid();
+    const std::optional<Stop> before =
+        goesOn ? earlierStop(log) : stopBefore(log, ladder - log.ladders.constData());
     standing.ladder = *ladder;
     const QDate until = lastReplayed(log, today);
-    standing.replay =
-        intake::replay(*ladder, intake::logDays(log.entries, log.reactions, ladder->from),
-                       decisionsFor(*ladder, log), until, {before.has_value()});
+    standing.replay = replayed(*ladder, log, before.has_value(), until);
     const intake::LadderReplay& replay = standing.replay;
     if (replay.state == intake::LadderState::Stopped) {
         const std::optional<Stop> fresh = newStop(replay, *ladder);
@@ -147,10 +172,10 @@ std::optional<Stop> climb(Standing& standing, const MemberLog& log, QDate today)
             standing.goesOn = *next;
         return stop;
     }
-    standing.askedToday = !replay.days.isEmpty() && replay.days.last().day == today
-                              ? replay.days.last().asked
-                              : ladder->rungs.value(replay.rung);
-    standing.targetDate = intake::projectTargetDate(replay, *ladder, until);
+    if (standing.target)
+        standing.easedToday = intake::easedAmount(*standing.target, *ladder, today);
+    if (!log.soFar)
+        addAmounts(standing, *ladder, until, today);
     return std::nullopt;
 }
 } // namespace
@@ -169,7 +194,26 @@ bool MemberLog::touches(QDate day) const {
         return record.day == day;
     };
     return std::ranges::any_of(entries, isOn) || std::ranges::any_of(reactions, isOn) ||
-           std::ranges::any_of(decisions, isOn);
+           std::ranges::any_of(decisions, isOn) || (soFar && soFar->lastLogged == day);
+}
+
+std::optional<QDate> MemberLog::lastLogged() const {
+    if (soFar)
+        return soFar->lastLogged.isValid() ? std::optional(soFar->lastLogged) : std::nullopt;
+    std::optional<QDate> last;
+    for (const intake::IntakeEntry& entry : entries)
+        last = last ? std::max(*last, entry.day) : entry.day;
+    for (const intake::Reaction& reaction : reactions)
+        last = last ? std::max(*last, reaction.day) : reaction.day;
+    return last;
+}
+
+QList<intake::Ladder> inOrder(QList<intake::Ladder> ladders) {
+    ladders.removeIf([](const intake::Ladder& ladder) { return ladder.rungs.isEmpty(); });
+    std::ranges::stable_sort(ladders, {}, [](const intake::Ladder& ladder) {
+        return std::pair(ladder.from, ladder.id.value);
+    });
+    return ladders;
 }
 
 MemberLog memberLog(const FamilyRecords& records, const people::Member& member, QDate today) {
@@ -182,13 +226,21 @@ MemberLog memberLog(const FamilyRecords& records, const people::Member& member, 
     std::ranges::copy_if(records.decisions, std::back_inserter(log.decisions), isOf);
     if (people::bandOf(member, today) == AgeBand::InfantUnderSixMonths)
         return log;
-    std::ranges::copy_if(
-        records.ladders, std::back_inserter(log.ladders),
-        [&isOf](const intake::Ladder& ladder) { return isOf(ladder) && !ladder.rungs.isEmpty(); });
-    std::ranges::stable_sort(log.ladders, {}, [](const intake::Ladder& ladder) {
-        return std::pair(ladder.from, ladder.id.value);
-    });
+    std::ranges::copy_if(records.ladders, std::back_inserter(log.ladders), isOf);
+    log.ladders = inOrder(std::move(log.ladders));
     return log;
+}
+
+const intake::Target* targetOn(const FamilyRecords& records, MemberId member, QDate day) {
+    return latestInForce(records.targets, member, day);
+}
+
+quantity::Volume easedOff(quantity::Volume asked, const intake::Target* target,
+                          const intake::Ladder& ladder, QDate day) {
+    if (target == nullptr)
+        return asked;
+    // A member who had to step back is asked no more because the target eases off from higher up.
+    return std::min(asked, intake::easedAmount(*target, ladder, day).value_or(asked));
 }
 
 QList<intake::Decision> decisionsFor(const intake::Ladder& ladder, const MemberLog& log) {
@@ -200,14 +252,9 @@ QList<intake::Decision> decisionsFor(const intake::Ladder& ladder, const MemberL
 }
 
 std::optional<Stop> newStop(const intake::LadderReplay& replay, const intake::Ladder& ladder) {
-    std::optional<Stop> stop;
-    if (replay.state != intake::LadderState::Stopped)
-        return stop;
-    for (const intake::LadderDay& day : replay.days) {
-        if (day.decision == intake::LadderDecision::Stop && day.rule != 1)
-            stop = Stop{day, ladder.rules};
-    }
-    return stop;
+    if (replay.state != intake::LadderState::Stopped || !replay.end.stop)
+        return std::nullopt;
+    return Stop{*replay.end.stop, ladder.rules, ladder.id};
 }
 
 std::optional<Stop> stopBefore(const MemberLog& log, qsizetype index) {
@@ -227,22 +274,23 @@ std::optional<Stop> stopBefore(const MemberLog& log, qsizetype index) {
     return stop;
 }
 
-Standing makeStanding(const FamilyRecords& records, const people::Member& member, QDate today) {
+Standing makeStanding(const FamilyRecords& records, const people::Member& member,
+                      const MemberLog& log, QDate today) {
     Standing standing;
     standing.member = member;
     standing.band = people::bandOf(member, today);
     const auto phase = std::ranges::find(records.phases, member.phase, &people::Phase::id);
     if (phase != records.phases.end())
         standing.phase = *phase;
-    if (const intake::Target* target = latestInForce(records.targets, member.id, today))
+    if (const intake::Target* target = targetOn(records, member.id, today))
         standing.target = *target;
     standing.tolerances = latestTolerances(records, member.id);
     std::ranges::copy_if(records.cautions, std::back_inserter(standing.cautions),
                          [&member](const people::Caution& c) { return c.member == member.id; });
-    const MemberLog log = memberLog(records, member, today);
-    standing.lastEntry = lastEntryOf(log);
+    standing.lastEntry = log.lastLogged();
     const std::optional<Stop> stop = climb(standing, log, today);
     addFindings(standing, records, log, stop);
+    addWeight(standing, records, today);
     return standing;
 }
 

@@ -2,6 +2,8 @@
 
 #include "handout/page_context.h"
 
+#include <optional>
+
 namespace ladlework::handout {
 
 /// Letterhead, the week, who drinks what in a line each, whom to call.
@@ -16,6 +18,9 @@ Card potCard(const PageContext& context, const kitchen::Pot& pot);
 
 /// One member's week to fill in with a pen, the steps, and when to go up, stay, go back or stop.
 Card ladderCard(const PageContext& context, const casebook::Standing& standing);
+
+/// The new tries of the week, a line each; of one member alone when one is given.
+QStringList retryLines(const PageContext& context, std::optional<MemberId> only = {});
 
 /// What the pots of the week need, by section, with boxes to tick.
 Card shoppingCard(const PageContext& context);

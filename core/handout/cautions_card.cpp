@@ -1,3 +1,4 @@
+#include "casebook/retry_steps.h"
 #include "casebook/subject_name.h"
 #include "handout/cards.h"
 #include "intake/red_flags.h"
@@ -33,7 +34,13 @@ QStringList subjects(const PageContext& context, const casebook::Standing& stand
         if (!wanted)
             continue;
         const QString name = casebook::subjectName(note.subject, context.casebook().catalogue());
-        names.append(note.allergy ? Words::tr("%1 (allergy)").arg(name) : name);
+        const QDate monday = context.options().week;
+        const bool tried = casebook::isTriedAgain(context.casebook(), note.member, note.subject,
+                                                  monday, monday.addDays(week::daysAWeek - 1));
+        if (note.allergy)
+            names.append(Words::tr("%1 (allergy)").arg(name));
+        else
+            names.append(tried ? Words::tr("%1 (but for the new tries)").arg(name) : name);
     }
     return names;
 }

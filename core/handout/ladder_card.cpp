@@ -1,4 +1,5 @@
 #include "handout/cards.h"
+#include "intake/easing.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -47,8 +48,9 @@ QString goBack(const LadderRules& rules) {
 }
 
 /// The rules in the order in which they are looked at, each in plain words.
-QStringList ruleLines(const PageContext& context, const LadderRules& rules) {
-    QStringList lines{goUp(rules)};
+QStringList ruleLines(const PageContext& context, const LadderRules& rules, bool easing) {
+    QStringList lines{easing ? Words::tr("Do not go up: the amounts go down by our plan.")
+                             : goUp(rules)};
     const QString mild = strengths(0, rules.mildTo);
     lines.append(Words::tr("Felt %1: go on as planned.").arg(mild));
     const QString moderate = strengths(rules.mildTo + 1, rules.moderateTo);
@@ -106,6 +108,13 @@ std::optional<qsizetype> startingStep(const intake::Ladder& ladder,
     return std::nullopt;
 }
 
+/// True when the plan of easing off speaks about a day of this week.
+bool easesOff(const PageContext& context, const casebook::Standing& standing) {
+    const QDate sunday = context.options().week.addDays(week::daysAWeek - 1);
+    return standing.target &&
+           intake::easedAmount(*standing.target, *standing.ladder, sunday).has_value();
+}
+
 Lines stepLines(const PageContext& context, const intake::Ladder& ladder,
                 const QList<quantity::Volume>& amounts) {
     Lines lines;
@@ -135,13 +144,23 @@ Card ladderCard(const PageContext& context, const casebook::Standing& standing) 
             Paragraph{Words::tr("Drink the amount of the day. Tick the box. Then write down how it "
                                 "was borne: 0 is nothing felt, 10 is the worst there is.")});
         card.blocks.append(weekTable(context, amounts));
+        const bool easing = easesOff(context, standing);
         card.blocks.append(
-            Paragraph{Words::tr("The amounts hold when each day is a good day. If a day was not, "
-                                "use the steps and the rules below.")});
+            Paragraph{easing ? Words::tr("The amounts go down by our plan. If a day was not good, "
+                                         "use the rules below.")
+                             : Words::tr("The amounts hold when each day is a good day. If a day "
+                                         "was not, use the steps and the rules below.")});
+        const QStringList retries = retryLines(context, standing.member.id);
+        if (!retries.isEmpty()) {
+            card.blocks.append(Heading{Words::tr("New tries this week")});
+            card.blocks.append(Lines{Lines::Sign::TickBox, retries});
+            card.blocks.append(Paragraph{Words::tr("When anything is felt after a new try: write "
+                                                   "it down, stop the new try and call us.")});
+        }
         card.blocks.append(Heading{Words::tr("The steps")});
         card.blocks.append(stepLines(context, ladder, amounts));
         card.blocks.append(Heading{Words::tr("When to go up, stay, go back or stop")});
-        card.blocks.append(Lines{Lines::Sign::Dot, ruleLines(context, ladder.rules)});
+        card.blocks.append(Lines{Lines::Sign::Dot, ruleLines(context, ladder.rules, easing)});
     }
     card.blocks.append(Heading{Words::tr("Whom to call")});
     card.blocks.append(context.whomToCall());

@@ -110,8 +110,12 @@ Facts PageContext::whomToCall() const {
     for (QString& line : contact)
         line = line.trimmed();
     contact.removeAll(QString());
-    facts.pairs.append(
-        {who.isEmpty() ? Words::tr("Your practice") : who, contact.join(QStringLiteral(", "))});
+    // A practice without a name and a number has nothing to print here.
+    const QString number = contact.join(QStringLiteral(", "));
+    if (!number.isEmpty())
+        facts.pairs.append({who.isEmpty() ? Words::tr("Your practice") : who, number});
+    else if (!who.isEmpty())
+        facts.pairs.append({Words::tr("Your practice"), who});
     return facts;
 }
 

@@ -85,6 +85,11 @@ Card weekCard(const PageContext& context) {
     card.blocks.append(Paragraph{
         Words::tr("The amounts hold when each day is a good day. If not, the page of each person "
                   "says what to do. Drink the oldest stock first.")});
+    const QStringList retries = retryLines(context);
+    if (!retries.isEmpty()) {
+        card.blocks.append(Heading{Words::tr("New tries this week")});
+        card.blocks.append(Lines{Lines::Sign::TickBox, retries});
+    }
     addOutlook(card, context);
     return card;
 }

@@ -2,7 +2,10 @@
 
 #include "intake/ladder_figures.h"
 
+#include <boost/math/special_functions/beta.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <cstdint>
 #include <stdexcept>
 
 namespace ladlework::intake {
@@ -27,6 +30,23 @@ GoodDayRate goodDayRate(const LadderReplay& replay) {
         (good ? rate.good : rate.missed) += 1;
     }
     return rate;
+}
+
+double goodDayShare(const GoodDayRate& rate, double chance) {
+    if (!(rate.good > 0) || !(rate.missed > 0) || !(chance >= 0 && chance <= 1))
+        throw std::invalid_argument("a quantile needs a Beta distribution and a chance");
+    if (chance == 0 || chance == 1)
+        return chance;
+    // A root of the distribution function, and not the library's own inverse: that of Boost 1.74
+    // gives up on symmetric distributions.
+    constexpr int bits = 48;
+    std::uintmax_t steps = 200;
+    const auto [low, high] = boost::math::tools::toms748_solve(
+        [&rate, chance](double share) {
+            return boost::math::ibeta(rate.good, rate.missed, share) - chance;
+        },
+        0.0, 1.0, -chance, 1 - chance, boost::math::tools::eps_tolerance<double>(bits), steps);
+    return (low + high) / 2;
 }
 
 GoodDayForecast::GoodDayForecast(int needed, GoodDayRate rate) : m_needed(needed), m_rate(rate) {

@@ -17,6 +17,11 @@ struct GoodDayRate {
 /// hold keeps a good day from counting, not from being good), else missed.
 GoodDayRate goodDayRate(const LadderReplay& replay);
 
+/// The share p of good days below which the Beta distribution (a, b) of `rate` lies with a chance
+/// of `chance` (0 to 1): its quantile, the root of the regularised incomplete beta function
+/// (Boost.Math; Alefeld, Potra and Shi 1995). Both weights above 0, else std::invalid_argument.
+double goodDayShare(const GoodDayRate& rate, double chance);
+
 /// How many days pass until `needed` good days have been counted, when every day is good with one
 /// unknown chance p and p has the Beta distribution (a, b) of `rate`.
 ///

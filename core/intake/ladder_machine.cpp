@@ -1,8 +1,7 @@
 #include "intake/ladder_machine.h"
 
-#include <QMap>
 #include <algorithm>
-#include <compare>
+#include <iterator>
 #include <stdexcept>
 
 namespace ladlework::intake {
@@ -25,37 +24,50 @@ enum class Rule {
     GoodDay = 8,
 };
 
-/// What the machine carries from one day to the next.
+/// The machine: lives one day after the other.
 class Climb {
 public:
-    Climb(const Ladder& ladder, ReplayStart start)
+    Climb(const Ladder& ladder, const ReplayStart& start)
         : m_ladder(ladder), m_rules(ladder.rules),
-          m_lastRung(static_cast<int>(ladder.rungs.size()) - 1), m_stopped(start.stopped) {}
+          m_lastRung(static_cast<int>(ladder.rungs.size()) - 1),
+          m_at(start.after.value_or(ClimbState())) {
+        m_at.stopped = start.after ? m_at.stopped : start.stopped;
+    }
 
     LadderDay live(QDate day, const LogDay* entry, const Decision* decision) {
-        if (m_stopped && decision != nullptr)
+        if (m_at.stopped && decision != nullptr)
             resume(*decision);
         LadderDay lived;
         lived.day = day;
-        lived.rung = m_rung;
-        lived.asked = m_ladder.rungs[m_rung];
+        lived.rung = m_at.rung;
+        lived.asked = m_ladder.rungs[m_at.rung];
         const auto [what, rule] = decide(day, entry, lived.asked);
         lived.decision = what;
         lived.rule = static_cast<int>(rule);
-        lived.goodDays = m_goodDays;
+        lived.goodDays = m_at.goodDays;
+        if (!m_at.firstDay.isValid())
+            m_at.firstDay = day;
+        else if (lived.rung > m_at.rungOfDay)
+            m_at.steppedUp = day;
+        m_at.day = day;
+        m_at.rungOfDay = lived.rung;
+        if (rule == Rule::RedFlag)
+            m_at.stop = lived;
         return lived;
     }
 
-    void finish(LadderReplay& replay, QDate lastDay) const {
-        replay.rung = m_rung;
-        replay.goodDays = m_goodDays;
-        replay.daysAtTarget = m_daysAtTarget;
-        const bool held = m_holdUntil.isValid() && lastDay.isValid() && m_holdUntil > lastDay;
+    void finish(LadderReplay& replay) const {
+        replay.end = m_at;
+        replay.rung = m_at.rung;
+        replay.goodDays = m_at.goodDays;
+        replay.daysAtTarget = m_at.daysAtTarget;
+        const bool held =
+            m_at.holdUntil.isValid() && m_at.day.isValid() && m_at.holdUntil > m_at.day;
         if (held)
-            replay.holdUntil = m_holdUntil;
-        if (m_stopped)
+            replay.holdUntil = m_at.holdUntil;
+        if (m_at.stopped)
             replay.state = LadderState::Stopped;
-        else if (m_daysAtTarget >= m_rules.holdTargetDays)
+        else if (m_at.daysAtTarget >= m_rules.holdTargetDays)
             replay.state = LadderState::EasingOff;
         else if (isLastRung())
             replay.state = LadderState::AtTarget;
@@ -67,12 +79,12 @@ private:
     using Verdict = std::pair<LadderDecision, Rule>;
 
     Verdict decide(QDate day, const LogDay* entry, Volume asked) {
-        if (m_stopped)
+        if (m_at.stopped)
             return {LadderDecision::Stop, Rule::Stopped};
         const int worst = entry != nullptr ? entry->worstReaction.value_or(0) : 0;
-        m_gapRun = entry != nullptr ? 0 : m_gapRun + 1;
+        m_at.gapRun = entry != nullptr ? 0 : m_at.gapRun + 1;
         if (entry != nullptr && (entry->redFlag || worst > m_rules.strongTo)) {
-            m_stopped = true;
+            m_at.stopped = true;
             return {LadderDecision::Stop, Rule::RedFlag};
         }
         if (worst > m_rules.moderateTo) {
@@ -86,130 +98,140 @@ private:
         // Negated, so that a not-a-number is no good day.
         if (!(entry->drunk >= asked * (m_rules.goodShare * (1 - rounding))))
             return {LadderDecision::Stay, Rule::TooLittle};
-        if (m_holdUntil.isValid() && day <= m_holdUntil)
+        if (m_at.holdUntil.isValid() && day <= m_at.holdUntil)
             return {LadderDecision::Hold, Rule::InsideHold};
         return {goodDay(), Rule::GoodDay};
     }
 
     void resume(const Decision& decision) {
-        m_stopped = false;
-        m_rung = std::clamp(decision.resumeAtRung, 0, m_lastRung);
-        m_goodDays = 0;
-        m_holdUntil = QDate();
-        m_moderateDays.clear();
-        m_gapRun = 0;
+        m_at.stopped = false;
+        m_at.stop.reset();
+        m_at.rung = std::clamp(decision.resumeAtRung, 0, m_lastRung);
+        m_at.goodDays = 0;
+        m_at.holdUntil = QDate();
+        m_at.lastModerate = QDate();
+        m_at.gapRun = 0;
     }
 
     void stepBack(QDate day) {
-        m_rung = std::max(0, m_rung - m_rules.rungsBack);
-        m_goodDays = 0;
-        m_moderateDays.clear();
-        m_holdUntil = day.addDays(m_rules.holdDays);
+        m_at.rung = std::max(0, m_at.rung - m_rules.rungsBack);
+        m_at.goodDays = 0;
+        m_at.lastModerate = QDate();
+        m_at.holdUntil = day.addDays(m_rules.holdDays);
     }
 
     LadderDecision moderateDay(QDate day) {
         const QDate windowStart = day.addDays(1 - m_rules.moderateWindowDays);
-        const bool again = std::ranges::any_of(
-            m_moderateDays, [windowStart](QDate earlier) { return earlier >= windowStart; });
-        if (again) {
+        if (m_at.lastModerate.isValid() && m_at.lastModerate >= windowStart) {
             stepBack(day);
             return LadderDecision::Back;
         }
-        m_moderateDays.append(day);
-        m_goodDays = 0;
+        m_at.lastModerate = day;
+        m_at.goodDays = 0;
         return LadderDecision::Hold;
     }
 
     LadderDecision gapDay() {
-        if (m_gapRun % m_rules.staleDays != 0)
+        if (m_at.gapRun % m_rules.staleDays != 0)
             return LadderDecision::Gap;
-        m_rung = std::max(0, m_rung - 1);
-        m_goodDays = 0;
+        m_at.rung = std::max(0, m_at.rung - 1);
+        m_at.goodDays = 0;
         return LadderDecision::Stale;
     }
 
     LadderDecision goodDay() {
-        ++m_goodDays;
+        ++m_at.goodDays;
         if (isLastRung()) {
-            ++m_daysAtTarget;
+            ++m_at.daysAtTarget;
             return LadderDecision::Stay;
         }
-        if (m_goodDays < m_rules.daysToAdvance)
+        if (m_at.goodDays < m_rules.daysToAdvance)
             return LadderDecision::Stay;
-        ++m_rung;
-        m_goodDays = 0;
+        ++m_at.rung;
+        m_at.goodDays = 0;
         return LadderDecision::Advance;
     }
 
-    [[nodiscard]] bool isLastRung() const { return m_rung == m_lastRung; }
+    [[nodiscard]] bool isLastRung() const { return m_at.rung == m_lastRung; }
 
     const Ladder& m_ladder;
     const LadderRules& m_rules;
     int m_lastRung = 0;
-    int m_rung = 0;
-    int m_goodDays = 0;
-    QDate m_holdUntil;
-    QList<QDate> m_moderateDays;
-    int m_gapRun = 0;
-    bool m_stopped = false;
-    int m_daysAtTarget = 0;
+    /// Of the moderate days the latest is enough: the window ends today.
+    ClimbState m_at;
 };
 
-/// One LogDay for each day, whatever the order of the list.
-QMap<QDate, LogDay> merged(QList<LogDay> log, QDate from, QDate today) {
-    // Volumes are added in order of size, so that the order of the list cannot change the last
-    // digit.
-    std::ranges::sort(log, [](const LogDay& a, const LogDay& b) {
-        return std::is_lt(std::strong_order(a.drunk.toMillilitres(), b.drunk.toMillilitres()));
+/// The days that the replay reads, in order.
+QList<LogDay> daysWithin(const QList<LogDay>& log, QDate from, QDate today) {
+    QList<LogDay> items;
+    items.reserve(log.size());
+    std::ranges::copy_if(log, std::back_inserter(items), [from, today](const LogDay& item) {
+        return item.day.isValid() && item.day <= today && (!from.isValid() || item.day >= from);
     });
-    QMap<QDate, LogDay> days;
-    for (const LogDay& item : std::as_const(log)) {
-        if (!item.day.isValid() || item.day > today || (from.isValid() && item.day < from))
-            continue;
-        LogDay& day = days[item.day];
-        day.day = item.day;
-        day.drunk += item.drunk;
-        day.redFlag = day.redFlag || item.redFlag;
-        if (item.worstReaction)
-            day.worstReaction = std::max(day.worstReaction.value_or(0), *item.worstReaction);
-    }
-    return days;
+    return mergedDays(std::move(items));
 }
 
-/// One decision for each day: of several the one that resumes lowest.
-QMap<QDate, Decision> lowestOfEachDay(const QList<Decision>& decisions) {
-    QMap<QDate, Decision> lowest;
-    for (const Decision& decision : decisions) {
-        const auto found = lowest.constFind(decision.day);
-        if (found == lowest.cend() || decision.resumeAtRung < found->resumeAtRung)
-            lowest.insert(decision.day, decision);
+/// One decision for each day in order of day: of several the one that resumes lowest.
+QList<Decision> lowestOfEachDay(QList<Decision> decisions) {
+    decisions.removeIf([](const Decision& decision) { return !decision.day.isValid(); });
+    std::ranges::sort(decisions, {}, [](const Decision& decision) {
+        return std::pair(decision.day, decision.resumeAtRung);
+    });
+    // Not std::ranges::unique: clang 14, which tidies, cannot read its subrange in this library.
+    const auto repeated = std::unique(
+        decisions.begin(), decisions.end(),
+        [](const Decision& one, const Decision& other) { return one.day == other.day; });
+    decisions.erase(repeated, decisions.end());
+    return decisions;
+}
+
+/// Goes along a list in order of day and hands out what belongs to a day.
+template <class Item>
+class ByDay {
+public:
+    explicit ByDay(const QList<Item>& items) : m_next(items.cbegin()), m_end(items.cend()) {}
+
+    /// nullptr when there is nothing for the day; each day is later than the one asked for before.
+    const Item* on(QDate day) {
+        while (m_next != m_end && m_next->day < day)
+            ++m_next;
+        return m_next != m_end && m_next->day == day ? &*m_next : nullptr;
     }
-    return lowest;
+
+private:
+    typename QList<Item>::const_iterator m_next;
+    typename QList<Item>::const_iterator m_end;
+};
+
+QDate firstDay(const Ladder& ladder, const QList<LogDay>& entries, const ReplayStart& start) {
+    if (start.after && start.after->day.isValid())
+        return start.after->day.addDays(1);
+    if ((start.after ? start.after->stopped : start.stopped) && ladder.from.isValid())
+        return ladder.from;
+    return entries.isEmpty() ? QDate() : entries.first().day;
 }
 } // namespace
 
 LadderReplay replay(const Ladder& ladder, const QList<LogDay>& log,
-                    const QList<Decision>& decisions, QDate today, ReplayStart start) {
+                    const QList<Decision>& decisions, QDate today, const ReplayStart& start) {
     if (const Outcome fit = check(ladder); !fit)
         throw std::invalid_argument("replay of a ladder that does not pass check(): " +
                                     toLine(fit.error()).toStdString());
-    const QMap<QDate, LogDay> entries = merged(log, ladder.from, today);
-    const QMap<QDate, Decision> decided = lowestOfEachDay(decisions);
+    if (start.after && (start.after->rung < 0 || start.after->rung >= ladder.rungs.size()))
+        throw std::invalid_argument("replay from a rung that the ladder does not have");
+    const QList<LogDay> entries = daysWithin(log, ladder.from, today);
+    const QList<Decision> decided = lowestOfEachDay(decisions);
 
     LadderReplay replayed;
     Climb climb(ladder, start);
-    QDate first = entries.isEmpty() ? QDate() : entries.firstKey();
-    if (start.stopped && ladder.from.isValid())
-        first = ladder.from;
-    QDate last;
-    for (QDate day = first; day.isValid() && day <= today; day = day.addDays(1)) {
-        const auto entry = entries.constFind(day);
-        const auto decision = decided.constFind(day);
-        replayed.days.append(climb.live(day, entry == entries.cend() ? nullptr : &*entry,
-                                        decision == decided.cend() ? nullptr : &*decision));
-        last = day;
-    }
-    climb.finish(replayed, last);
+    const QDate first = firstDay(ladder, entries, start);
+    if (first.isValid() && first <= today)
+        replayed.days.reserve(first.daysTo(today) + 1);
+    ByDay entryOf(entries);
+    ByDay decisionOf(decided);
+    for (QDate day = first; day.isValid() && day <= today; day = day.addDays(1))
+        replayed.days.append(climb.live(day, entryOf.on(day), decisionOf.on(day)));
+    climb.finish(replayed);
     return replayed;
 }
 

@@ -6,6 +6,7 @@
 #include <QDate>
 #include <QList>
 #include <QString>
+#include <optional>
 
 namespace ladlework::intake {
 
@@ -20,6 +21,27 @@ struct LadderDay {
     LadderDecision decision = LadderDecision::Stay;
     int rule = 0;     ///< 1-8: the rule of the machine that decided
     int goodDays = 0; ///< counted after the decision
+    friend bool operator==(const LadderDay&, const LadderDay&) = default;
+};
+
+/// All that the machine carries from one day to the next: a replay can go on from it.
+struct ClimbState {
+    QDate firstDay;    ///< null before the first day
+    QDate day;         ///< the last day that was lived; null before the first
+    int rungOfDay = 0; ///< in force on that day
+    int rung = 0;      ///< in force on the day after it
+    /// The first day on the rung of the last step up, by the machine or by a decision; null when
+    /// there was none.
+    QDate steppedUp;
+    int goodDays = 0;
+    int daysAtTarget = 0;
+    int gapRun = 0;     ///< days without an entry that end with `day`
+    QDate holdUntil;    ///< of the latest hold, also when it has passed; null without one
+    QDate lastModerate; ///< null when no moderate day counts any more
+    bool stopped = false;
+    /// The day that stopped the climb, while stopped; nothing when it began stopped.
+    std::optional<LadderDay> stop;
+    friend bool operator==(const ClimbState&, const ClimbState&) = default;
 };
 
 /// The whole climb, recomputed from the log alone.
@@ -32,11 +54,15 @@ struct LadderReplay {
     /// step back from the last rung keeps them.
     int daysAtTarget = 0;
     QDate holdUntil; ///< last day of a hold that goes on tomorrow; null otherwise
+    ClimbState end;  ///< what a later replay can go on from
 };
 
-/// What a replay takes over from the ladder before.
+/// What a replay takes over from the ladder before, or from an earlier replay of the same ladder.
 struct ReplayStart {
     bool stopped = false; ///< the member was stopped and no recorded decision has answered it
+    /// LadderReplay::end of an earlier replay of the same ladder, log and decisions: then only the
+    /// days after it are replayed, and all but `days` is as the replay of the whole gives it.
+    std::optional<ClimbState> after = std::nullopt;
 };
 
 /// Replays the log by the eight rules of the machine. The first rule that fits decides the day:
@@ -63,16 +89,19 @@ struct ReplayStart {
 /// last rung; else Holding when tomorrow lies inside a hold; else Climbing.
 /// Pure and total: the order of `log` and `decisions` does not matter, days before `ladder.from`
 /// (when it is valid) and after `today` are left out, and several items of one day are merged
-/// (volumes added, worst reaction kept). `ladder` must pass check() (else std::invalid_argument).
+/// (volumes added, worst reaction kept). `ladder` must pass check() and have the rung that `start`
+/// goes on from (else std::invalid_argument).
 /// An empty log gives no days and the first rung. A replay that starts stopped has its days from
 /// `ladder.from` on (when it is valid): they fall under rule 1 until a decision.
 LadderReplay replay(const Ladder& ladder, const QList<LogDay>& log,
-                    const QList<Decision>& decisions, QDate today, ReplayStart start = {});
+                    const QList<Decision>& decisions, QDate today, const ReplayStart& start = {});
 
 QString decisionId(LadderDecision decision); ///< "advance", "stay", ...
 QString stateId(LadderState state);          ///< "climbing", "at-target", ...
 QString stateName(LadderState state);        ///< for people, translated
-/// One plain sentence that explains the day: what was decided and which rule did it. Translated.
+/// One plain sentence that explains the day: what was decided, and because of what. Translated.
 QString explain(const LadderDay& day, const LadderRules& rules);
+/// "Rule 4 of the ladder", for a tool tip beside the sentence. Translated.
+QString ruleName(const LadderDay& day);
 
 } // namespace ladlework::intake

@@ -35,26 +35,26 @@ QString holdAfter(const LadderRules& rules) {
 
 QString explainModerate(const LadderDay& day, const LadderRules& rules) {
     if (day.decision == LadderDecision::Back)
-        return Words::tr("The second reaction above %1 within %2: %3 %4 (rule 4).")
+        return Words::tr("The second reaction stronger than %1 within %2: %3 %4.")
             .arg(rules.mildTo)
             .arg(days(rules.moderateWindowDays), stepDown(day, rules.rungsBack), holdAfter(rules));
-    return Words::tr("A reaction above %1: the amount is held and the good days count from 0 again "
-                     "(rule 4).")
-        .arg(rules.mildTo);
+    return Words::
+        tr("A reaction stronger than %1: the amount is held and the good days count from 0 again.")
+            .arg(rules.mildTo);
 }
 
 QString explainGap(const LadderDay& day, const LadderRules& rules) {
     if (day.decision == LadderDecision::Stale)
-        return Words::tr("Nothing was entered for a run of %1 or a multiple of it: %2 (rule 5).")
+        return Words::tr("Nothing was entered for %1 running: %2.")
             .arg(days(rules.staleDays), stepDown(day, 1));
-    return Words::tr("Nothing was entered: the count stays as it was (rule 5).");
+    return Words::tr("Nothing was entered: the count stays as it was.");
 }
 
 QString explainGoodDay(const LadderDay& day, const LadderRules& rules) {
     if (day.decision == LadderDecision::Advance)
-        return Words::tr("A good day that makes %1: the next rung begins tomorrow (rule 8).")
+        return Words::tr("A good day that makes %1: the next rung begins tomorrow.")
             .arg(goodDays(rules.daysToAdvance));
-    return Words::tr("A good day: %1 counted on this rung (rule 8).").arg(goodDays(day.goodDays));
+    return Words::tr("A good day: %1 counted on this rung.").arg(goodDays(day.goodDays));
 }
 } // namespace
 
@@ -113,14 +113,14 @@ QString stateName(LadderState state) {
 QString explain(const LadderDay& day, const LadderRules& rules) {
     switch (day.rule) {
     case 1:
-        return Words::tr("The ladder is stopped until a decision to go on is recorded (rule 1).");
+        return Words::tr("The ladder is stopped until a decision to go on is recorded.");
     case 2:
-        return Words::tr(
-                   "A red flag or a reaction above %1: the ladder stops until a decision to go on "
-                   "is recorded (rule 2).")
+        return Words::tr("A red flag or a reaction stronger than %1: the ladder stops until a "
+                         "decision to go on "
+                         "is recorded.")
             .arg(rules.strongTo);
     case 3:
-        return Words::tr("A reaction above %1: %2 %3 (rule 3).")
+        return Words::tr("A reaction stronger than %1: %2 %3.")
             .arg(rules.moderateTo)
             .arg(stepDown(day, rules.rungsBack), holdAfter(rules));
     case 4:
@@ -128,16 +128,19 @@ QString explain(const LadderDay& day, const LadderRules& rules) {
     case 5:
         return explainGap(day, rules);
     case 6:
-        return Words::tr(
-                   "Less than %1 % of the amount was drunk: the count stays as it was (rule 6).")
+        return Words::tr("Less than %1 % of the amount was drunk: the count stays as it was.")
             .arg(QLocale().toString(rules.goodShare * 100, 'g', 4));
     case 7:
-        return Words::tr("A good day inside a hold: it is not counted (rule 7).");
+        return Words::tr("A good day inside a hold: it is not counted.");
     case 8:
         return explainGoodDay(day, rules);
     default:
         return {};
     }
+}
+
+QString ruleName(const LadderDay& day) {
+    return Words::tr("Rule %1 of the ladder").arg(day.rule);
 }
 
 } // namespace ladlework::intake

@@ -1,7 +1,6 @@
 #include "intake/log.h"
 
 #include <QCoreApplication>
-#include <QMap>
 #include <algorithm>
 #include <compare>
 
@@ -61,33 +60,41 @@ Outcome check(const Reaction& reaction, QDate today) {
     return checkDay(reaction.day, today);
 }
 
+QList<LogDay> mergedDays(QList<LogDay> items) {
+    // The volumes of a day are added in order of size, so that the order of the list cannot change
+    // the last digit.
+    std::ranges::sort(items, [](const LogDay& a, const LogDay& b) {
+        if (a.day != b.day)
+            return a.day < b.day;
+        return std::is_lt(std::strong_order(a.drunk.toMillilitres(), b.drunk.toMillilitres()));
+    });
+    QList<LogDay> days;
+    days.reserve(items.size());
+    for (const LogDay& item : std::as_const(items)) {
+        if (days.isEmpty() || days.constLast().day != item.day) {
+            days.append(item);
+            continue;
+        }
+        LogDay& day = days.last();
+        day.drunk += item.drunk;
+        day.redFlag = day.redFlag || item.redFlag;
+        if (item.worstReaction)
+            day.worstReaction = std::max(day.worstReaction.value_or(0), *item.worstReaction);
+    }
+    return days;
+}
+
 QList<LogDay> logDays(const QList<IntakeEntry>& entries, const QList<Reaction>& reactions,
                       QDate from) {
-    QMap<QDate, QList<Volume>> drunk;
+    QList<LogDay> items;
+    items.reserve(entries.size() + reactions.size());
     for (const IntakeEntry& entry : entries)
         if (counts(entry.day, from))
-            drunk[entry.day].append(entry.drunk);
-
-    QMap<QDate, LogDay> days;
-    for (auto it = drunk.begin(); it != drunk.end(); ++it) {
-        LogDay& day = days[it.key()];
-        // Added in order of size, so that the order of entry cannot change the last digit.
-        std::ranges::sort(*it, [](Volume a, Volume b) {
-            return std::is_lt(std::strong_order(a.toMillilitres(), b.toMillilitres()));
-        });
-        for (Volume amount : std::as_const(*it))
-            day.drunk += amount;
-    }
-    for (const Reaction& reaction : reactions) {
-        if (!counts(reaction.day, from))
-            continue;
-        LogDay& day = days[reaction.day];
-        day.worstReaction = std::max(day.worstReaction.value_or(0), reaction.strength);
-        day.redFlag = day.redFlag || reaction.redFlag;
-    }
-    for (auto it = days.begin(); it != days.end(); ++it)
-        it->day = it.key();
-    return days.values();
+            items.append({entry.day, entry.drunk, std::nullopt, false});
+    for (const Reaction& reaction : reactions)
+        if (counts(reaction.day, from))
+            items.append({reaction.day, Volume(), reaction.strength, reaction.redFlag});
+    return mergedDays(std::move(items));
 }
 
 } // namespace ladlework::intake

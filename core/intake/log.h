@@ -52,6 +52,10 @@ struct LogDay {
     friend bool operator==(const LogDay&, const LogDay&) = default;
 };
 
+/// One LogDay for each day, in order of day: volumes added, the worst reaction and any red flag
+/// kept. The order of `items` does not matter.
+QList<LogDay> mergedDays(QList<LogDay> items);
+
 /// One LogDay for each day with an entry or a reaction, in order of day, from `from` on. The order
 /// of the lists does not matter. A day with a reaction only counts as an entry of 0 drunk. An
 /// invalid `from` leaves nothing out. The lists are those of one member.

@@ -17,6 +17,7 @@ struct Words {
 
 constexpr double mostTargetL = 4;
 constexpr int mostHoldDays = 730;
+constexpr int mostEaseEveryDays = 90;
 
 struct UsualTarget {
     Target target;
@@ -99,6 +100,13 @@ Outcome check(const Target& target) {
     if (target.easeOffFrom.isValid() && target.easeOffFrom < target.from)
         return bad(Words::tr("Easing off cannot begin before the target itself does."),
                    QStringLiteral("easeOffFrom"));
+    if (target.easeEveryDays < 1 || target.easeEveryDays > mostEaseEveryDays)
+        return bad(Words::tr("Easing off must go down a rung every 1 to 90 days."),
+                   QStringLiteral("easeEveryDays"));
+    if (!(target.easeTo >= Volume() && target.easeTo <= target.low))
+        return bad(Words::tr("What stays after easing off must be 0 up to the low end of the "
+                             "target."),
+                   QStringLiteral("easeTo"));
     return {};
 }
 

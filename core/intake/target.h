@@ -21,10 +21,12 @@ struct Target {
     int holdDays = 90; ///< days at target before easing off; 2-12 months by common practice
     /// From this day the amount is eased off, by the practitioner's plan; may be null.
     QDate easeOffFrom;
+    int easeEveryDays = 7;   ///< a rung less every so many days; 1 to 90
+    quantity::Volume easeTo; ///< what stays; 0: down to nothing
 };
 
-/// 0 < low <= high <= 4 L; hold days 1 to 730; easing off, when set, not before `from`. The place
-/// of the Problem is the field.
+/// 0 < low <= high <= 4 L; hold days 1 to 730; easing off, when set, not before `from`; a rung less
+/// every 1 to 90 days; what stays 0 up to `low`. The place of the Problem is the field.
 Outcome check(const Target& target);
 
 /// The programme's usual target for an age band, from resources/reference/targets.csv; nothing for

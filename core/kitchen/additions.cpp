@@ -51,7 +51,7 @@ const CookWindow& windowIn(const Pot& pot, const Cut& cut, const Catalogue& cata
                            std::ranges::all_of(pot.cuts, [&catalogue](const CutInPot& inPot) {
                                return catalogue.cut(inPot.cut)->bareBone;
                            });
-    return boneBroth ? catalogue.window(cut) : catalogue.window(catalogue.cookClass(cut));
+    return boneBroth ? catalogue.window(cut) : catalogue.window(cut.cookClass);
 }
 
 CommonWindow commonWindow(const Pot& pot, const Catalogue& catalogue) {

@@ -49,113 +49,93 @@ using Outputs = std::array<double, OutputCount>;
 
 constexpr double perHundred = 100.0;
 
-/// Running sums of a pot.
-struct Sums {
-    double cookOut = 0;
-    double solids = 0;
-    double solidsWater = 0;
-    double meat = 0;
-    double fat = 0;
-    double gelatin = 0;
-    double protein = 0;
-    double salt = 0;
-    double sodium = 0;
-    double potassium = 0;
-};
-
-void addCut(const CutTerms& cut, const Terms& terms, const Inputs& v, Sums& sums) {
-    const double drained = cut.drained * v[CookOut];
-    const double fat = std::min(cut.fat * v[FatReleased], drained);
-    sums.cookOut += (drained - fat) / terms.waterDensity + fat / terms.fatDensity;
-    sums.fat += fat;
-    sums.solids += cut.cookedWhole;
-    const double meat = cut.cookedMeat * v[MeatYield];
-    sums.meat += meat;
-    sums.solidsWater += meat * terms.meatWater;
+/// Grams of collagen that have come out at these rates, of as much as there is at best.
+double releasedG(const std::vector<Collagen>& collagen, const Inputs& v) {
     const double rate = v[ExtractionRate] * v[PressureExtraction];
-    sums.gelatin += std::min(cut.collagen * v[CollagenShare], cut.mass) *
-                    (1.0 - std::exp(-cut.extractionExponent * rate));
-    sums.protein += cut.muscleProtein * v[MuscleProtein] * cut.soaked;
-    sums.sodium += cut.sodium * v[SodiumReleased] * cut.soaked;
-    sums.potassium += cut.potassium * v[PotassiumReleased] * cut.soaked;
+    double grams = 0.0;
+    for (const Collagen& one : collagen)
+        grams += one.grams * (1.0 - std::exp(-one.exponent * rate));
+    return grams;
 }
 
-void addExtra(const ExtraTerms& extra, const Inputs& v, Sums& sums) {
-    sums.cookOut += extra.juice;
-    sums.solids += extra.solids;
-    sums.solidsWater += extra.solids;
-    sums.salt += extra.salt;
-    sums.sodium += extra.sodium * v[VegetableReleased];
-    sums.potassium += extra.potassium * v[VegetableReleased];
-    sums.protein += extra.protein * v[VegetableReleased];
-}
-
-Outputs reckon(const Terms& terms, const Inputs& v) {
-    Sums sums;
-    for (const CutTerms& cut : terms.cuts)
-        addCut(cut, terms, v, sums);
-    for (const ExtraTerms& extra : terms.extras)
-        addExtra(extra, v, sums);
+/// `released` is what releasedG() gives for the same inputs: few of them move it.
+Outputs reckon(const Terms& terms, const BalanceFigures& figures, const Inputs& v,
+               double released) {
+    const double drained = terms.drainedG * v[CookOut];
+    const double fat = std::min(terms.fatG * v[FatReleased], drained);
+    const double meat = terms.cookedMeatG * v[MeatYield];
+    const double gelatin = released * v[CollagenShare];
+    const double protein = gelatin + terms.soakedProteinG * v[MuscleProtein] +
+                           terms.extraProteinG * v[VegetableReleased];
 
     Outputs out{};
-    const double atHand = terms.waterMl + sums.cookOut;
+    out[CookedOut] =
+        (drained - fat) / figures.waterDensity + fat / figures.fatDensity + terms.juiceMl;
+    const double atHand = terms.waterMl + out[CookedOut];
     out[Evaporated] = std::min(v[Evaporation], std::max(atHand - terms.leastLiquidMl, 0.0));
     // What clings to the solids is stock too: it takes its share of all that is dissolved.
     const double liquid = atHand - out[Evaporated];
-    out[HeldBySolids] =
-        std::min(sums.solids * v[Held], std::max(liquid - terms.leastLiquidMl, 0.0));
-    out[CookedOut] = sums.cookOut;
+    out[HeldBySolids] = std::min((terms.cookedWholeG + terms.strainedG) * v[Held],
+                                 std::max(liquid - terms.leastLiquidMl, 0.0));
     out[Stock] = liquid - out[HeldBySolids];
-    out[Meat] = sums.meat;
-    out[Fat] = sums.fat;
-    out[Gelatin] = sums.gelatin / liquid * perHundred;
-    out[Protein] = (sums.gelatin + sums.protein) / liquid * perHundred;
-    const double saltKept = liquid / (liquid + v[SaltUptake] * sums.solidsWater);
-    out[Sodium] = ((terms.saltSodiumMg + sums.salt) * saltKept + sums.sodium) / liquid * perHundred;
-    out[Potassium] = sums.potassium / liquid * perHundred;
+    out[Meat] = meat;
+    out[Fat] = fat;
+    out[Gelatin] = gelatin / liquid * perHundred;
+    out[Protein] = protein / liquid * perHundred;
+    const double solidsWater = meat * figures.cookedMeatWater + terms.strainedG;
+    const double saltKept = liquid / (liquid + v[SaltUptake] * solidsWater);
+    out[Sodium] = (terms.saltSodiumMg * saltKept + terms.soakedSodiumMg * v[SodiumReleased] +
+                   terms.extraSodiumMg * v[VegetableReleased]) /
+                  liquid * perHundred;
+    out[Potassium] = (terms.soakedPotassiumMg * v[PotassiumReleased] +
+                      terms.extraPotassiumMg * v[VegetableReleased]) /
+                     liquid * perHundred;
     return out;
 }
 
-std::array<Range, InputCount> rangesOf(const BrewInput& input, const Range& evaporated,
-                                       const Catalogue& catalogue) {
-    const auto range = [&catalogue](const QString& id) {
-        const Figure& figure = catalogue.figure(id);
-        return Range{figure.low, figure.value, figure.high};
-    };
+std::array<Range, InputCount> rangesOf(const Vessel& vessel, const Range& evaporated,
+                                       const BalanceFigures& figures) {
+    constexpr Range certain{1.0, 1.0, 1.0};
     std::array<Range, InputCount> ranges;
     ranges[Evaporation] = evaporated;
-    ranges[CookOut] = range(QStringLiteral("cook-out-spread"));
-    ranges[Held] = range(QStringLiteral("held-by-solids"));
-    ranges[FatReleased] = range(QStringLiteral("fat-released-spread"));
-    ranges[SodiumReleased] = range(QStringLiteral("sodium-released"));
-    ranges[PotassiumReleased] = range(QStringLiteral("potassium-released"));
-    ranges[SaltUptake] = range(QStringLiteral("salt-uptake"));
-    ranges[CollagenShare] = range(QStringLiteral("collagen-spread"));
-    ranges[ExtractionRate] = range(QStringLiteral("extraction-spread"));
-    ranges[PressureExtraction] = input.vessel.place == Vessel::Place::PressureCooker
-                                     ? range(QStringLiteral("pressure-cooker-extraction"))
-                                     : Range{1.0, 1.0, 1.0};
-    ranges[MuscleProtein] = range(QStringLiteral("muscle-protein-released"));
-    ranges[VegetableReleased] = range(QStringLiteral("vegetable-released"));
-    ranges[MeatYield] = range(QStringLiteral("meat-yield-spread"));
+    ranges[CookOut] = figures.cookOutSpread;
+    ranges[Held] = figures.heldBySolids;
+    ranges[FatReleased] = figures.fatReleasedSpread;
+    ranges[SodiumReleased] = figures.sodiumReleased;
+    ranges[PotassiumReleased] = figures.potassiumReleased;
+    ranges[SaltUptake] = figures.saltUptake;
+    ranges[CollagenShare] = figures.collagenSpread;
+    ranges[ExtractionRate] = figures.extractionSpread;
+    ranges[PressureExtraction] =
+        vessel.place == Vessel::Place::PressureCooker ? figures.pressureCookerExtraction : certain;
+    ranges[MuscleProtein] = figures.muscleProteinReleased;
+    ranges[VegetableReleased] = figures.vegetableReleased;
+    ranges[MeatYield] = figures.meatYieldSpread;
     return ranges;
 }
 
-std::array<Range, OutputCount> propagate(const Terms& terms,
+std::array<Range, OutputCount> propagate(const Terms& terms, const BalanceFigures& figures,
                                          const std::array<Range, InputCount>& ranges) {
     Inputs best{};
     for (size_t index = 0; index < InputCount; ++index)
         best[index] = ranges[index].best;
-    const Outputs centre = reckon(terms, best);
+    const double releasedAtBest = releasedG(terms.collagen, best);
+    const Outputs centre = reckon(terms, figures, best, releasedAtBest);
+    const auto reckoned = [&](const Inputs& v, size_t input) {
+        const bool movesRate = input == ExtractionRate || input == PressureExtraction;
+        return reckon(terms, figures, v, movesRate ? releasedG(terms.collagen, v) : releasedAtBest);
+    };
 
     Outputs down{};
     Outputs up{};
     for (size_t input = 0; input < InputCount; ++input) {
+        if (ranges[input].low == ranges[input].high)
+            continue;
         Inputs moved = best;
         moved[input] = ranges[input].low;
-        const Outputs atLow = reckon(terms, moved);
+        const Outputs atLow = reckoned(moved, input);
         moved[input] = ranges[input].high;
-        const Outputs atHigh = reckon(terms, moved);
+        const Outputs atHigh = reckoned(moved, input);
         for (size_t output = 0; output < OutputCount; ++output) {
             // At a clamp both bounds can move a result the same way: the input counts once.
             const auto [least, most] = std::minmax({atLow[output], centre[output], atHigh[output]});
@@ -174,19 +154,19 @@ std::array<Range, OutputCount> propagate(const Terms& terms,
 
 Balance balanceOf(const BrewInput& input, const Timeline& timeline, quantity::Temperature simmering,
                   const Range& evaporated, const Catalogue& catalogue) {
+    const BalanceFigures& figures = catalogue.brewFigures().balance;
     const Terms terms = termsOf(input, timeline, simmering, catalogue);
-    auto results = propagate(terms, rangesOf(input, evaporated, catalogue));
+    auto results = propagate(terms, figures, rangesOf(input.vessel, evaporated, figures));
     // Only the clamp holds the evaporation below what is asked for.
     const bool boilsDry = results[Evaporated].best < evaporated.best;
-    const auto cap = [&](Output output, const QString& id) {
-        const double most = catalogue.figure(id).value;
+    const auto cap = [&results](Output output, double most) {
         Range& range = results[output];
         range = {std::min(range.low, most), std::min(range.best, most), std::min(range.high, most)};
     };
-    cap(Protein, QStringLiteral("protein-most"));
-    cap(Gelatin, QStringLiteral("protein-most"));
-    cap(Sodium, QStringLiteral("sodium-most"));
-    cap(Potassium, QStringLiteral("potassium-most"));
+    cap(Protein, figures.proteinMost);
+    cap(Gelatin, figures.proteinMost);
+    cap(Sodium, figures.sodiumMost);
+    cap(Potassium, figures.potassiumMost);
     return {results[Evaporated],
             results[HeldBySolids],
             results[CookedOut],

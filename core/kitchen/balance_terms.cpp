@@ -11,94 +11,84 @@ constexpr double milligramsPerGram = 1000.0;
 class TermsMaker {
 public:
     TermsMaker(const BrewInput& input, quantity::Temperature simmering, const Catalogue& catalogue)
-        : m_input(input), m_simmering(simmering), m_catalogue(catalogue) {}
+        : m_input(input), m_catalogue(catalogue), m_figures(catalogue.brewFigures().balance),
+          m_warmth(std::exp2((simmering.toCelsius() - m_figures.extractionReferenceTemperature) /
+                             m_figures.extractionDoubling)) {}
 
     [[nodiscard]] Terms make(const Timeline& timeline) const {
         Terms terms;
-        for (size_t index = 0; index < timeline.cuts.size(); ++index)
-            terms.cuts.push_back(ofCut(m_input.pot.cuts.at(static_cast<qsizetype>(index)),
-                                       timeline.cuts[index].inPot));
-        for (size_t index = 0; index < timeline.extras.size(); ++index)
-            terms.extras.push_back(ofExtra(m_input.pot.extras.at(static_cast<qsizetype>(index)),
-                                           timeline.extras[index]));
         terms.waterMl = m_input.pot.water.toMillilitres();
-        terms.saltSodiumMg =
-            m_input.pot.salt.toGrams() * figure(QStringLiteral("salt-sodium")) * milligramsPerGram;
-        terms.leastLiquidMl = terms.waterMl * figure(QStringLiteral("dry-pot-liquid"));
-        terms.meatWater = figure(QStringLiteral("cooked-meat-water"));
-        terms.waterDensity = figure(QStringLiteral("water-density"));
-        terms.fatDensity = figure(QStringLiteral("fat-density"));
+        terms.leastLiquidMl = terms.waterMl * m_figures.dryPotLiquid;
+        terms.saltSodiumMg = m_input.pot.salt.toGrams() * m_figures.saltSodium * milligramsPerGram;
+        for (size_t index = 0; index < timeline.cuts.size(); ++index)
+            addCut(m_input.pot.cuts.at(static_cast<qsizetype>(index)), timeline.cuts[index].inPot,
+                   terms);
+        for (size_t index = 0; index < timeline.extras.size(); ++index)
+            addExtra(m_input.pot.extras.at(static_cast<qsizetype>(index)), timeline.extras[index],
+                     terms);
         return terms;
     }
 
 private:
-    [[nodiscard]] double figure(const QString& id) const { return m_catalogue.figure(id).value; }
-
     /// 0-1: how far a piece has given its juice after this time.
     [[nodiscard]] double soakedAfter(quantity::Duration time) const {
-        return 1.0 - std::exp(-time.toHours() / figure(QStringLiteral("cook-out-time")));
+        return 1.0 - std::exp(-time.toHours() / m_figures.cookOutTime);
     }
 
-    /// Release of collagen per hour, at best.
-    [[nodiscard]] double extractionRate(const Cut& cut) const {
-        const QString cookClass = cookClassId(m_catalogue.cookClass(cut));
-        const double warmer =
-            m_simmering.toCelsius() - figure(QStringLiteral("extraction-reference-temperature"));
-        return figure(QStringLiteral("extraction-") + cookClass) *
-               figure(QStringLiteral("collagen-grade-") + QString::number(cut.connective)) *
-               std::exp2(warmer / figure(QStringLiteral("extraction-doubling")));
-    }
-
-    [[nodiscard]] CutTerms ofCut(const CutInPot& inPot, quantity::Duration time) const {
+    void addCut(const CutInPot& inPot, quantity::Duration time, Terms& terms) const {
         const Cut& cut = *m_catalogue.cut(inPot.cut);
-        const double meat = inPot.mass.toGrams() * (1.0 - cut.refuse);
-        CutTerms terms;
-        terms.mass = inPot.mass.toGrams();
-        terms.collagen = terms.mass * cut.collagenShare;
-        terms.extractionExponent = extractionRate(cut) * time.toHours();
+        const auto cookClass = static_cast<size_t>(cut.cookClass);
+        const double mass = inPot.mass.toGrams();
+        const double meat = mass * (1.0 - cut.refuse);
+        const double perHour = m_figures.extraction.at(cookClass) *
+                               m_figures.collagenGrade.at(static_cast<size_t>(cut.connective)) *
+                               m_warmth;
+        Collagen collagen{mass * cut.collagenShare, perHour * time.toHours()};
         if (!inPot.raw) {
             // Cooked before: the juice is gone, the meat is what it is, some collagen is left.
-            terms.collagen *= figure(QStringLiteral("collagen-left-in-cooked"));
-            terms.cookedMeat = cut.bareBone ? 0.0 : meat;
-            terms.cookedWhole = terms.mass;
-            return terms;
+            collagen.grams *= m_figures.collagenLeftInCooked;
+            terms.collagen.push_back(collagen);
+            terms.cookedMeatG += cut.bareBone ? 0.0 : meat;
+            terms.cookedWholeG += mass;
+            return;
         }
-        const QString cookClass = cookClassId(m_catalogue.cookClass(cut));
-        terms.soaked = soakedAfter(time);
-        terms.drained = terms.mass * (1.0 - cut.cookedWhole) * terms.soaked;
-        terms.fat = meat * cut.raw.fatG / perHundred *
-                    figure(QStringLiteral("fat-released-") + cookClass) * terms.soaked;
-        terms.sodium = meat * cut.raw.sodiumMg / perHundred;
-        terms.potassium = meat * cut.raw.potassiumMg / perHundred;
-        terms.muscleProtein = meat * cut.raw.proteinG / perHundred;
-        terms.cookedMeat = terms.mass * cut.cookedEdible;
-        terms.cookedWhole = terms.mass - terms.drained;
-        return terms;
+        terms.collagen.push_back(collagen);
+        const double soaked = soakedAfter(time);
+        const double drained = mass * (1.0 - cut.cookedWhole) * soaked;
+        const double soakedPerHundred = meat / perHundred * soaked;
+        terms.drainedG += drained;
+        terms.fatG += soakedPerHundred * cut.raw.fatG * m_figures.fatReleased.at(cookClass);
+        terms.soakedSodiumMg += soakedPerHundred * cut.raw.sodiumMg;
+        terms.soakedPotassiumMg += soakedPerHundred * cut.raw.potassiumMg;
+        terms.soakedProteinG += soakedPerHundred * cut.raw.proteinG;
+        terms.cookedMeatG += mass * cut.cookedEdible;
+        terms.cookedWholeG += mass - drained;
     }
 
-    [[nodiscard]] ExtraTerms ofExtra(const ExtraInPot& inPot, const Stay& stay) const {
+    void addExtra(const ExtraInPot& inPot, const Stay& stay, Terms& terms) const {
         const Extra& extra = *m_catalogue.extra(inPot.item);
         const double mass = inPot.mass.toGrams();
         // What goes in with the heat off stays in and steeps as the pot stands.
         const double steeped = stay.inPot > quantity::Duration() ? soakedAfter(stay.inPot) : 1.0;
-        ExtraTerms terms;
-        terms.salt = mass * extra.sodiumShare * milligramsPerGram;
-        terms.sodium = mass * extra.raw.sodiumMg / perHundred * steeped;
-        terms.potassium = mass * extra.raw.potassiumMg / perHundred * steeped;
-        terms.protein = mass * extra.raw.proteinG / perHundred * steeped;
+        const double perHundredGrams = mass / perHundred;
+        terms.saltSodiumMg += mass * extra.sodiumShare * milligramsPerGram;
+        terms.extraSodiumMg += perHundredGrams * extra.raw.sodiumMg * steeped;
+        terms.extraPotassiumMg += perHundredGrams * extra.raw.potassiumMg * steeped;
+        terms.extraProteinG += perHundredGrams * extra.raw.proteinG * steeped;
         if (extra.kind == Extra::Kind::Other) { // a liquid such as vinegar
-            terms.juice = mass * extra.raw.waterG / perHundred;
-            return terms;
+            terms.juiceMl += perHundredGrams * extra.raw.waterG;
+            return;
         }
-        terms.juice = mass * extra.raw.waterG / perHundred *
-                      figure(QStringLiteral("vegetable-cook-out")) * steeped;
-        terms.solids = stay.strained ? mass - terms.juice : 0.0;
-        return terms;
+        const double juice =
+            perHundredGrams * extra.raw.waterG * m_figures.vegetableCookOut * steeped;
+        terms.juiceMl += juice;
+        terms.strainedG += stay.strained ? mass - juice : 0.0;
     }
 
     const BrewInput& m_input;
-    quantity::Temperature m_simmering;
     const Catalogue& m_catalogue;
+    const BalanceFigures& m_figures;
+    double m_warmth; ///< how much faster collagen comes out than at the reference temperature
 };
 } // namespace
 

@@ -8,6 +8,7 @@ namespace ladlework::kitchen {
 
 namespace {
 constexpr quantity::Volume mostVolume = quantity::Volume::fromLitres(100);
+constexpr quantity::Duration longestSimmer = quantity::Duration::fromHours(7 * 24);
 
 /// The translation context of the sentences below.
 struct Say {
@@ -22,7 +23,28 @@ tl::unexpected<Problem> bad(const QString& sentence, const QString& place) {
 bool isKitchenVolume(quantity::Volume volume) {
     return volume > quantity::Volume() && volume <= mostVolume;
 }
+
+Outcome check(const AsCooked& cooked) {
+    if (!isKitchenVolume(cooked.water))
+        return bad(Say::tr("The water that went in must be more than zero and at most 100 L."),
+                   QStringLiteral("cooked.water"));
+    if (!(cooked.simmer > quantity::Duration() && cooked.simmer <= longestSimmer))
+        return bad(Say::tr("The simmer must be more than zero and at most 7 days."),
+                   QStringLiteral("cooked.simmer"));
+    return {};
+}
 } // namespace
+
+AsCooked asPlanned(const Pot& pot, const Vessel* vessel) {
+    AsCooked cooked;
+    if (vessel != nullptr) {
+        cooked.vessel = vessel->id;
+        cooked.lid = vessel->lid;
+    }
+    cooked.water = pot.water;
+    cooked.simmer = pot.simmer;
+    return cooked;
+}
 
 Outcome check(const Batch& batch, QDate today) {
     if (!batch.day.isValid())
@@ -30,6 +52,8 @@ Outcome check(const Batch& batch, QDate today) {
     if (batch.day > today)
         return bad(Say::tr("The day of the cooking lies in the future; enter a day up to today."),
                    QStringLiteral("day"));
+    if (const Outcome cooked = check(batch.cooked); !cooked)
+        return cooked;
     if (batch.yield && !isKitchenVolume(*batch.yield))
         return bad(Say::tr("The yield must be more than zero and at most 100 L."),
                    QStringLiteral("yield"));

@@ -25,27 +25,19 @@ void addMeasures(const BrewInput& input, const Catalogue& catalogue, Brewed& bre
     brewed.wateredMost = quantity::Volume::fromMillilitres(meaty.toKilograms() *
                                                            figure(QStringLiteral("water-most")));
 
-    quantity::Mass bones;
-    for (const CutInPot& cut : pot.cuts)
-        bones += cut.mass;
-    quantity::Mass extras;
-    for (const ExtraInPot& extra : pot.extras)
-        extras += extra.mass;
-    brewed.bonesVolume =
-        quantity::Volume::fromMillilitres(bones.toGrams() / figure(QStringLiteral("bone-density")));
+    brewed.bonesVolume = bonesVolume(pot, catalogue);
     // The gaps of the packed bed, filled to its top.
     brewed.covered = brewed.bonesVolume * (1.0 / figure(QStringLiteral("bone-packing")) - 1.0);
-    brewed.fill = pot.water + brewed.bonesVolume +
-                  quantity::Volume::fromMillilitres(extras.toGrams() /
-                                                    figure(QStringLiteral("vegetable-density")));
+    brewed.fill = fillVolume(pot, catalogue);
     brewed.capacity = input.vessel.capacity();
 }
 
 void addBalance(const BrewInput& input, const Catalogue& catalogue, Brewed& brewed) {
     const Timeline timeline = timelineOf(input, catalogue);
     brewed.additions = timeline.additions;
-    const Range evaporated = evaporatedMl(input.vessel, brewed.simmering, input.room,
-                                          input.altitude, input.pot.simmer, catalogue);
+    const Range evaporated =
+        evaporatedMl(input.vessel, brewed.simmering, input.room, input.altitude, input.pot.simmer,
+                     catalogue, input.learntEvaporation);
     const Balance balance = balanceOf(input, timeline, brewed.simmering, evaporated, catalogue);
     brewed.evaporatedMl = balance.evaporatedMl;
     brewed.heldBySolidsMl = balance.heldBySolidsMl;
@@ -112,17 +104,6 @@ void addAnimals(const Pot& pot, const Catalogue& catalogue, Brewed& brewed) {
     });
 }
 } // namespace
-
-quantity::Mass meatyMass(const Pot& pot, const Catalogue& catalogue) {
-    quantity::Mass all;
-    quantity::Mass meaty;
-    for (const CutInPot& inPot : pot.cuts) {
-        all += inPot.mass;
-        if (!catalogue.cut(inPot.cut)->bareBone)
-            meaty += inPot.mass;
-    }
-    return meaty > quantity::Mass() ? meaty : all;
-}
 
 Brewed brew(const BrewInput& input, const Catalogue& catalogue) {
     if (input.pot.cuts.isEmpty())

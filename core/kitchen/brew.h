@@ -5,19 +5,13 @@
 #include "kitchen/catalogue.h"
 #include "kitchen/phase_rules.h"
 #include "kitchen/pot.h"
+#include "kitchen/range.h"
 #include "quantity/temperature.h"
 
 #include <QStringList>
 #include <optional>
 
 namespace ladlework::kitchen {
-
-/// 10 %, 50 % and 90 % of the stated uncertainty.
-struct Range {
-    double low = 0;
-    double best = 0;
-    double high = 0;
-};
 
 /// Someone who may drink the pot.
 struct Drinker {
@@ -35,6 +29,9 @@ struct Drinker {
 struct BrewInput {
     Pot pot; ///< cuts, water, salt, extras, simmer
     Vessel vessel;
+    /// What measured batches say of this vessel's evaporation, as a factor on the physical estimate
+    /// in place of its own factor and of the spread of correlation and lid (see calibration.h).
+    std::optional<Range> learntEvaporation;
     PhaseRules phase;
     quantity::Length altitude;
     quantity::Temperature room = quantity::Temperature::fromCelsius(21);

@@ -70,16 +70,11 @@ const Extra* Catalogue::extra(const QString& id) const {
 }
 
 const CookWindow& Catalogue::window(CookClass cookClass) const {
-    return *m_windows.constFind(cookClassId(cookClass));
+    return *m_windows.at(static_cast<size_t>(cookClass));
 }
 
 const CookWindow& Catalogue::window(const Cut& cut) const {
-    return cut.bareBone ? *m_windows.constFind(QStringLiteral("bare-bone"))
-                        : window(cookClass(cut));
-}
-
-CookClass Catalogue::cookClass(const Cut& cut) const {
-    return animal(cut.animal)->cookClass;
+    return cut.bareBone ? *m_windows.back() : window(cut.cookClass);
 }
 
 const Figure& Catalogue::figure(const QString& id) const {
@@ -98,7 +93,7 @@ bool Catalogue::covers(const QString& subjectId, const QString& cutOrExtraId) co
     if (subjectId == known->animal || animal(known->animal)->countsAs.contains(subjectId))
         return true;
     // The wider words: a class of land animals is no word that people use of an allergy.
-    const CookClass wide = cookClass(*known);
+    const CookClass wide = known->cookClass;
     return wide != CookClass::LandAnimal && subjectId == cookClassId(wide);
 }
 

@@ -1,12 +1,14 @@
 #pragma once
 
 #include "foundation/result.h"
+#include "kitchen/brew_figures.h"
 #include "quantity/duration.h"
 #include "quantity/mass.h"
 
 #include <QHash>
 #include <QString>
 #include <QStringList>
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -50,11 +52,12 @@ struct Cut {
     QString id;   ///< "chicken-drumstick"
     QString name; ///< "chicken drumsticks", translated
     QString animal;
-    double refuse = 0;        ///< bone and cartilage, 0-1
-    Composition raw;          ///< of the edible part
-    double cookedEdible = 0;  ///< cooked meat off the bone, g per g as bought
-    double cookedWhole = 0;   ///< the whole piece after cooking, g per g as bought
-    int connective = 0;       ///< grade 0-3
+    CookClass cookClass = CookClass::Poultry; ///< of the animal
+    double refuse = 0;                        ///< bone and cartilage, 0-1
+    Composition raw;                          ///< of the edible part
+    double cookedEdible = 0;                  ///< cooked meat off the bone, g per g as bought
+    double cookedWhole = 0;                   ///< the whole piece after cooking, g per g as bought
+    int connective = 0;                       ///< grade 0-3
     double collagenShare = 0; ///< g collagen that could be released, per g as bought
     bool joint = false;
     bool lowMeat = false;
@@ -122,10 +125,10 @@ public:
     [[nodiscard]] const CookWindow& window(CookClass cookClass) const;
     /// The window of one cut: that of its animal's class, or that of bare bones for bone broth.
     [[nodiscard]] const CookWindow& window(const Cut& cut) const;
-    /// The class of a cut's animal.
-    [[nodiscard]] CookClass cookClass(const Cut& cut) const;
     /// A figure by id; an unknown id is a broken invariant (throws).
     [[nodiscard]] const Figure& figure(const QString& id) const;
+    /// Those that a pot is reckoned with, without the way through their ids.
+    [[nodiscard]] const BrewFigures& brewFigures() const { return m_brewFigures; }
 
     /// Does a tolerance subject cover a cut or an extra? An animal covers its cuts and those that
     /// count as it (veal as beef, white fish of no stated kind as each white fish); the wider words
@@ -149,8 +152,9 @@ private:
     std::vector<Animal> m_animals;
     std::vector<Cut> m_cuts;
     std::vector<Extra> m_extras;
-    QHash<QString, CookWindow> m_windows;
+    std::array<std::optional<CookWindow>, 4> m_windows; ///< by CookClass, then of bare bones
     QHash<QString, Figure> m_figures;
+    BrewFigures m_brewFigures;
     QHash<QString, qsizetype> m_animalIndex;
     QHash<QString, qsizetype> m_cutIndex;
     QHash<QString, qsizetype> m_extraIndex;

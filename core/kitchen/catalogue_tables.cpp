@@ -49,6 +49,19 @@ CookClass cookClassNamed(const QString& id) {
     throw std::runtime_error("unknown cook class " + id.toStdString());
 }
 
+/// The rows of the cooking windows: the cook classes in their order, then bare bones.
+QStringList windowWords() {
+    return {cookClassId(CookClass::Poultry), cookClassId(CookClass::LandAnimal),
+            cookClassId(CookClass::Fish), QStringLiteral("bare-bone")};
+}
+
+size_t windowPlace(const QString& word) {
+    const qsizetype place = windowWords().indexOf(word);
+    if (place < 0)
+        throw std::runtime_error("unknown cook class " + word.toStdString());
+    return static_cast<size_t>(place);
+}
+
 Cut cutOf(const Row& row) {
     Cut cut;
     cut.id = row.text(QStringLiteral("id"));
@@ -108,8 +121,10 @@ Outcome Catalogue::readAnimals() {
 Outcome Catalogue::readCuts() {
     return forEachRow(QStringLiteral("cuts"), [this](const Row& row) {
         Cut cut = cutOf(row);
-        if (animal(cut.animal) == nullptr)
+        const Animal* known = animal(cut.animal);
+        if (known == nullptr)
             throw std::runtime_error("unknown animal of " + cut.id.toStdString());
+        cut.cookClass = known->cookClass;
         m_cutIndex.insert(cut.id, static_cast<qsizetype>(m_cuts.size()));
         m_cuts.push_back(std::move(cut));
     });
@@ -125,10 +140,10 @@ Outcome Catalogue::readExtras() {
 
 Outcome Catalogue::readWindows() {
     return forEachRow(QStringLiteral("cook-windows"), [this](const Row& row) {
-        m_windows.insert(row.text(QStringLiteral("cook_class")),
-                         {quantity::Duration::fromMinutes(row.number(QStringLiteral("least_min"))),
-                          quantity::Duration::fromMinutes(row.number(QStringLiteral("most_min"))),
-                          provenanceOf(row)});
+        m_windows.at(windowPlace(row.text(QStringLiteral("cook_class")))) = {
+            quantity::Duration::fromMinutes(row.number(QStringLiteral("least_min"))),
+            quantity::Duration::fromMinutes(row.number(QStringLiteral("most_min"))),
+            provenanceOf(row)};
     });
 }
 
@@ -153,15 +168,15 @@ Result<Catalogue> Catalogue::load() {
         if (!outcome)
             return passOn(outcome);
     }
-    for (const QString& needed : {QStringLiteral("poultry"), QStringLiteral("land-animal"),
-                                  QStringLiteral("fish"), QStringLiteral("bare-bone")})
-        if (!catalogue.m_windows.contains(needed))
+    for (const QString& needed : windowWords())
+        if (!catalogue.m_windows.at(windowPlace(needed)))
             return problem(Problem::Kind::Damaged,
                            QCoreApplication::translate(
                                "Catalogue", "The cooking window of \"%1\" is missing; install the "
                                             "program anew.")
                                .arg(needed),
                            QStringLiteral("cook-windows.csv"));
+    catalogue.m_brewFigures = BrewFigures::of(catalogue);
     return catalogue;
 }
 

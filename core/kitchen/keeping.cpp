@@ -6,6 +6,21 @@
 
 namespace ladlework::kitchen {
 
+namespace {
+/// The row of the chart that a cook class falls under, without its "-least" or "-most".
+QString rawRow(CookClass cookClass) {
+    switch (cookClass) {
+    case CookClass::Poultry:
+        return QStringLiteral("raw-poultry");
+    case CookClass::LandAnimal:
+        return QStringLiteral("raw-meat");
+    case CookClass::Fish:
+        break;
+    }
+    return QStringLiteral("raw-fish");
+}
+} // namespace
+
 QDate useBy(Lot::Place place, QDate stored, int fridgeDays) {
     if (place == Lot::Place::Fridge)
         return stored.addDays(fridgeDays);
@@ -28,6 +43,13 @@ QList<Lot> shareOut(const Batch& batch, int inFridge, int inFreezer, int fridgeD
         lots.append(lot);
     }
     return lots;
+}
+
+RawKeeping rawKeeping(CookClass cookClass) {
+    const KeepingFigures& figures = KeepingFigures::shipped();
+    const QString least = rawRow(cookClass) + QStringLiteral("-least");
+    const QString most = rawRow(cookClass) + QStringLiteral("-most");
+    return {figures.count(least), figures.count(most), figures.provenance(least)};
 }
 
 } // namespace ladlework::kitchen

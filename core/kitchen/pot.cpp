@@ -2,12 +2,12 @@
 
 #include "foundation/name.h"
 #include "kitchen/catalogue.h"
+#include "kitchen/id_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
 #include <array>
 #include <numbers>
-#include <stdexcept>
 #include <utility>
 
 namespace ladlework::kitchen {
@@ -37,22 +37,6 @@ constexpr quantity::Duration longestSimmer = quantity::Duration::fromHours(7 * 2
 struct Say {
     Q_DECLARE_TR_FUNCTIONS(Pot)
 };
-
-template <class Words, class Value>
-QString wordOf(const Words& words, Value value) {
-    for (const auto& [known, word] : words)
-        if (known == value)
-            return QLatin1String(word);
-    throw std::logic_error("a value without a word");
-}
-
-template <class Value, class Words>
-std::optional<Value> valueOf(const Words& words, QStringView id) {
-    for (const auto& [known, word] : words)
-        if (id == QLatin1String(word))
-            return known;
-    return std::nullopt;
-}
 
 tl::unexpected<Problem> bad(const QString& sentence, const QString& place) {
     return problem(Problem::Kind::BadInput, sentence, place);

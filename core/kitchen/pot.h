@@ -2,6 +2,7 @@
 
 #include "foundation/id.h"
 #include "foundation/result.h"
+#include "kitchen/cooling_way.h"
 #include "quantity/duration.h"
 #include "quantity/length.h"
 #include "quantity/mass.h"
@@ -63,6 +64,8 @@ struct Pot {
     quantity::Duration simmer;
     QList<CutInPot> cuts;
     QList<ExtraInPot> extras;
+    ContainerId coolIn; ///< 0: not chosen, the usual one
+    CoolingWay coolingWay = CoolingWay::Refrigerator;
     QString note;
 };
 

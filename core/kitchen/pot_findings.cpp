@@ -6,7 +6,6 @@
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace ladlework::kitchen {
 
@@ -298,7 +297,7 @@ private:
 
     void fish() {
         for (qsizetype index = 0; index < pot().cuts.size(); ++index) {
-            if (m_catalogue.cookClass(cutAt(index)) != CookClass::Fish)
+            if (cutAt(index).cookClass != CookClass::Fish)
                 continue;
             const Figure& cold = figure(QStringLiteral("fish-cold"));
             Finding& finding = add(
@@ -339,22 +338,6 @@ private:
     Findings m_findings;
 };
 } // namespace
-
-quantity::Length heightNeeded(quantity::Volume fill, quantity::Length diameter,
-                              const Catalogue& catalogue) {
-    const double radius = diameter.toCentimetres() / 2.0;
-    const double filled = fill.toMillilitres() / (std::numbers::pi * radius * radius);
-    const double least = catalogue.figure(QStringLiteral("headspace-least")).value;
-    const double share = catalogue.figure(QStringLiteral("headspace-share")).value;
-    return quantity::Length::fromCentimetres(std::max(filled + least, filled / (1.0 - share)));
-}
-
-quantity::Volume fillAllowed(const Vessel& vessel, const Catalogue& catalogue) {
-    const double least = catalogue.figure(QStringLiteral("headspace-least")).value;
-    const double share = catalogue.figure(QStringLiteral("headspace-share")).value;
-    const double height = vessel.height.toCentimetres();
-    return vessel.capacity() * (std::max(height - std::max(least, share * height), 0.0) / height);
-}
 
 Findings potFindings(const BrewInput& input, const Brewed& brewed, const Catalogue& catalogue) {
     return Finder(input, brewed, catalogue).find();

@@ -3,6 +3,7 @@
 #include "foundation/finding_json.h"
 #include "foundation/json_reader.h"
 #include "kitchen/brew.h"
+#include "kitchen/pot_notes.h"
 
 #include <QCoreApplication>
 #include <QJsonArray>
@@ -251,7 +252,9 @@ Result<QJsonObject> reckonPot(const QJsonObject& input, const Catalogue& catalog
     const Result<BrewInput> read = readInput(input, catalogue);
     if (!read)
         return passOn(read);
-    return toJson(brew(*read, catalogue));
+    Brewed brewed = brew(*read, catalogue);
+    brewed.findings.append(standingNotes(read->pot, catalogue));
+    return toJson(brewed);
 }
 
 } // namespace ladlework::kitchen

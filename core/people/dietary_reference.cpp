@@ -71,6 +71,17 @@ bool fits(const DietaryReference& reference, int months, IntakeCondition conditi
 }
 } // namespace
 
+IntakeCondition intakeCondition(const QList<Caution>& ofMember) {
+    IntakeCondition condition = IntakeCondition::None;
+    for (const Caution& caution : ofMember) {
+        if (caution.kind == QLatin1String("pregnant"))
+            return IntakeCondition::Pregnant;
+        if (caution.kind == QLatin1String("feeding"))
+            condition = IntakeCondition::Feeding;
+    }
+    return condition;
+}
+
 const std::vector<DietaryReference>& dietaryReferences() {
     static const std::vector<DietaryReference> references = loadReferences();
     return references;

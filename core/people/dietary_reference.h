@@ -1,9 +1,11 @@
 #pragma once
 
+#include "people/caution.h"
 #include "quantity/mass.h"
 #include "quantity/volume.h"
 
 #include <QDate>
+#include <QList>
 #include <QString>
 #include <optional>
 #include <vector>
@@ -34,6 +36,9 @@ struct DietaryReference {
     Span<quantity::Mass> protein;              ///< RDA; AI under 6 months
     QString source;                            ///< with its basis
 };
+
+/// The condition that the cautions of a member record; pregnancy when both are.
+IntakeCondition intakeCondition(const QList<Caution>& ofMember);
 
 /// All rows in the order of the file. Broken resources are a broken invariant (throws).
 const std::vector<DietaryReference>& dietaryReferences();

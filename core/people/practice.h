@@ -27,6 +27,7 @@ struct Practice {
     Paper paper = Paper::Letter;
     QTimeZone zone = QTimeZone(QByteArrayLiteral("UTC"));
     int fridgeDays = usualFridgeDays(); ///< days a lot keeps in the refrigerator
+    QString currency;                   ///< as it is written before a price: "$"; may be empty
     double spill = 0.10; ///< share added to what is drunk when a week is planned; 0 to 1
 };
 

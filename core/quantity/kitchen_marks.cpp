@@ -111,4 +111,27 @@ Mark nearestMark(double amount, std::span<const Marks> scale, MeasureSystem syst
     return nearest;
 }
 
+std::optional<Mark> neighbourMark(double amount, std::span<const Marks> scale, MeasureSystem system,
+                                  bool larger) {
+    // An amount within the rounding of a division stands on its mark.
+    constexpr double rounding = 1e-9;
+    std::optional<Mark> best;
+    for (const Marks& marks : scale) {
+        const double unitSize = sizeOf(marks.unit, system);
+        const double perUnit = marks.steps / marks.step;
+        const double exact = amount / unitSize * perUnit;
+        const double first = std::round(marks.first * perUnit);
+        const double last = std::round(marks.last * perUnit);
+        const double place = larger ? std::max(std::floor(exact * (1 + rounding)) + 1, first)
+                                    : std::min(std::ceil(exact * (1 - rounding)) - 1, last);
+        if (place < first || place > last)
+            continue;
+        const double count = place * marks.step / marks.steps;
+        const double size = count * unitSize;
+        if (!best || (larger ? size < best->size : size > best->size))
+            best = Mark{marks.unit, marks.style, count, size};
+    }
+    return best;
+}
+
 } // namespace ladlework::quantity

@@ -2,6 +2,7 @@
 
 #include "quantity/measure_units.h"
 
+#include <optional>
 #include <span>
 
 /// The amounts that the measures of a kitchen can say: the marks on its spoons, cups, scales and
@@ -41,5 +42,9 @@ std::span<const Marks> lengthMarks(MeasureSystem system);
 /// The mark nearest to an amount above zero in the base unit, the larger of two equally near; the
 /// smallest mark for anything below it. A larger amount never gets a smaller mark.
 Mark nearestMark(double amount, std::span<const Marks> scale, MeasureSystem system);
+
+/// The next mark above an amount (`larger`) or below it; nothing when there is none.
+std::optional<Mark> neighbourMark(double amount, std::span<const Marks> scale, MeasureSystem system,
+                                  bool larger);
 
 } // namespace ladlework::quantity

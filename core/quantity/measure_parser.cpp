@@ -100,6 +100,29 @@ Result<double> read(const QString& text, const Reading& reading) {
     return sum;
 }
 
+/// The unit that a shown amount begins with; nothing when it has none that is known.
+std::optional<Unit> unitShown(const QString& shown, Measured measured) {
+    const tl::expected<QList<AmountPart>, AmountFault> parts =
+        scanAmount(shown, CommaBeforeThree::Thousands);
+    if (!parts || parts->first().unit.isEmpty())
+        return std::nullopt;
+    return unitNamed(parts->first().unit, measured);
+}
+
+/// The same reading for a field that shows an amount.
+Reading over(const QString& shown, Reading reading) {
+    reading.bareUnit = unitShown(shown, reading.measured).value_or(reading.bareUnit);
+    return reading;
+}
+
+/// Does the text say a number and no unit?
+bool isBareNumberOver(const QString& text, double most) {
+    const tl::expected<QList<AmountPart>, AmountFault> parts =
+        scanAmount(text, CommaBeforeThree::Refused);
+    return parts && parts->size() == 1 && parts->first().unit.isEmpty() &&
+           parts->first().number > most;
+}
+
 /// "2:30" as minutes; nothing for any other text.
 std::optional<double> readClockTime(const QString& text) {
     static const QRegularExpression pattern(QStringLiteral("^([0-9]{1,3}):([0-5][0-9])(?: ?h)?$"),
@@ -111,14 +134,20 @@ std::optional<double> readClockTime(const QString& text) {
 }
 
 /// The unit of a temperature from its text with the degree signs and words taken away.
-std::optional<Unit> scaleNamed(QString unit, MeasureSystem system) {
+std::optional<Unit> scaleNamed(QString unit, Unit bareUnit) {
     static const QRegularExpression degree(
         QStringLiteral("^(?:[\u00b0\u00ba]|degrees?|deg\\.?)\\s*"),
         QRegularExpression::CaseInsensitiveOption);
     unit.remove(degree);
-    if (unit.isEmpty())
-        return system == MeasureSystem::Metric ? Unit::Celsius : Unit::Fahrenheit;
-    return unitNamed(unit, Measured::Heat);
+    return unit.isEmpty() ? std::optional(bareUnit) : unitNamed(unit, Measured::Heat);
+}
+
+/// The scale of a temperature that is shown, as it is printed: "70 °F".
+std::optional<Unit> scaleShown(const QString& shown) {
+    for (const Unit scale : {Unit::Celsius, Unit::Fahrenheit})
+        if (shown.endsWith(unitWord(scale, true)))
+            return scale;
+    return std::nullopt;
 }
 
 Reading lengthReading(MeasureSystem system) {
@@ -141,7 +170,7 @@ Result<Length> readLength(const QString& text, const Reading& reading) {
 
 } // namespace
 
-Result<Volume> parseVolume(const QString& text, MeasureSystem system) {
+Result<Volume> parseVolume(const QString& text, MeasureSystem system, const QString& shown) {
     const bool metric = system == MeasureSystem::Metric;
     const Reading reading{
         Measured::Liquid,
@@ -151,12 +180,12 @@ Result<Volume> parseVolume(const QString& text, MeasureSystem system) {
         MeasureText::tr("200 L"),
         metric ? MeasureText::tr("a volume such as \"350 mL\", \"1.5 L\" or \"2 tbsp\"")
                : MeasureText::tr("a volume such as \"1 1/2 cups\", \"2 tbsp\" or \"350 mL\"")};
-    return read(text, reading).map([](double millilitres) {
+    return read(text, over(shown, reading)).map([](double millilitres) {
         return Volume::fromMillilitres(millilitres);
     });
 }
 
-Result<Mass> parseMass(const QString& text, MeasureSystem system) {
+Result<Mass> parseMass(const QString& text, MeasureSystem system, const QString& shown) {
     const bool metric = system == MeasureSystem::Metric;
     const Reading reading{
         Measured::Weight,
@@ -166,11 +195,14 @@ Result<Mass> parseMass(const QString& text, MeasureSystem system) {
         MeasureText::tr("200 kg"),
         metric ? MeasureText::tr("a weight such as \"350 g\", \"1.5 kg\" or \"3 lb\"")
                : MeasureText::tr("a weight such as \"3 lb 2 oz\", \"6 oz\" or \"350 g\"")};
-    return read(text, reading).map([](double grams) { return Mass::fromGrams(grams); });
+    return read(text, over(shown, reading)).map([](double grams) {
+        return Mass::fromGrams(grams);
+    });
 }
 
-Result<Duration> parseDuration(const QString& text) {
-    const Reading reading{
+Result<Duration> parseDuration(const QString& text, const QString& shown) {
+    constexpr double mostBareHours = 24;
+    const Reading usual{
         Measured::Time,
         MeasureSystem::Metric,
         Unit::Hour,
@@ -180,19 +212,26 @@ Result<Duration> parseDuration(const QString& text) {
     if (const std::optional<double> minutes = readClockTime(text);
         minutes && *minutes <= mostMinutes)
         return Duration::fromMinutes(*minutes);
+    const Reading reading = over(shown, usual);
+    if (!shown.isEmpty() && reading.bareUnit == Unit::Hour && isBareNumberOver(text, mostBareHours))
+        return refuse(MeasureText::tr("\"%1\" could be minutes or hours; write \"%1 min\" or "
+                                      "\"%1 h\".")
+                          .arg(text.trimmed()));
     return read(text, reading).map([](double minutes) { return Duration::fromMinutes(minutes); });
 }
 
-Result<Temperature> parseTemperature(const QString& text, MeasureSystem system) {
+Result<Temperature> parseTemperature(const QString& text, MeasureSystem system,
+                                     const QString& shown) {
     const bool metric = system == MeasureSystem::Metric;
-    const Reading reading{Measured::Heat,
-                          system,
-                          metric ? Unit::Celsius : Unit::Fahrenheit,
-                          hottest.toCelsius(),
-                          {},
-                          metric
-                              ? MeasureText::tr("a temperature such as \"74 °C\" or \"165 °F\"")
-                              : MeasureText::tr("a temperature such as \"165 °F\" or \"74 °C\"")};
+    const Reading usual{Measured::Heat,
+                        system,
+                        metric ? Unit::Celsius : Unit::Fahrenheit,
+                        hottest.toCelsius(),
+                        {},
+                        metric ? MeasureText::tr("a temperature such as \"74 °C\" or \"165 °F\"")
+                               : MeasureText::tr("a temperature such as \"165 °F\" or \"74 °C\"")};
+    Reading reading = usual;
+    reading.bareUnit = scaleShown(shown).value_or(usual.bareUnit);
     QString plain = text.trimmed();
     const bool below = plain.startsWith(QLatin1Char('-')) || plain.startsWith(QChar(0x2212));
     if (below)
@@ -202,7 +241,7 @@ Result<Temperature> parseTemperature(const QString& text, MeasureSystem system) 
         return refuse(parts.error(), text, reading);
     if (!parts || parts->size() != 1)
         return notUnderstood(text, reading);
-    const std::optional<Unit> scale = scaleNamed(parts->first().unit, system);
+    const std::optional<Unit> scale = scaleNamed(parts->first().unit, reading.bareUnit);
     if (!scale)
         return notUnderstood(text, reading);
     const double degrees = below ? -parts->first().number : parts->first().number;
@@ -215,17 +254,17 @@ Result<Temperature> parseTemperature(const QString& text, MeasureSystem system) 
     return temperature;
 }
 
-Result<Length> parseLength(const QString& text, MeasureSystem system) {
-    return readLength(text, lengthReading(system));
+Result<Length> parseLength(const QString& text, MeasureSystem system, const QString& shown) {
+    return readLength(text, over(shown, lengthReading(system)));
 }
 
-Result<Length> parseAltitude(const QString& text, MeasureSystem system) {
+Result<Length> parseAltitude(const QString& text, MeasureSystem system, const QString& shown) {
     Reading reading = lengthReading(system);
     const bool metric = system == MeasureSystem::Metric;
     reading.bareUnit = metric ? Unit::Metre : Unit::Foot;
     reading.wanted = metric ? MeasureText::tr("a height above the sea such as \"1600 m\"")
                             : MeasureText::tr("a height above the sea such as \"5200 ft\"");
-    return readLength(text, reading);
+    return readLength(text, over(shown, reading));
 }
 
 } // namespace ladlework::quantity

@@ -3,8 +3,10 @@
 #include "quantity/measure_units.h"
 
 #include <QLocale>
+#include <algorithm>
 #include <array>
 #include <cmath>
+#include <vector>
 
 namespace ladlework::quantity {
 
@@ -61,25 +63,33 @@ QString poundsAndOunces(double pounds) {
     constexpr double ouncesPerPound = units::gramsPerPound / units::gramsPerOunce;
     const double whole = std::floor(pounds);
     const double ounces = std::round((pounds - whole) * ouncesPerPound);
+    if (whole == 0.0)
+        return withUnit(wholeNumber(ounces), Unit::Ounce, ounces > 1.0);
     const QString text = withUnit(wholeNumber(whole), Unit::Pound, whole > 1.0);
     if (ounces == 0.0)
         return text;
     return text + QLatin1Char(' ') + withUnit(wholeNumber(ounces), Unit::Ounce, ounces > 1.0);
 }
 
-QString markText(const Mark& mark) {
-    const bool plural = mark.count > 1.0;
+/// The number of a mark without its unit; pounds and ounces cannot be told apart without.
+QString numberText(const Mark& mark) {
     switch (mark.style) {
     case MarkStyle::Fraction:
-        return withUnit(withFraction(mark.count), mark.unit, plural);
+        return withFraction(mark.count);
     case MarkStyle::Decimal:
-        return withUnit(withDecimals(mark.count), mark.unit, plural);
+        return withDecimals(mark.count);
     case MarkStyle::Thousands:
-        return withUnit(withThousands(mark.count), mark.unit, plural);
+        return withThousands(mark.count);
     case MarkStyle::PoundsAndOunces:
         return poundsAndOunces(mark.count);
     }
     return {};
+}
+
+QString markText(const Mark& mark) {
+    if (mark.style == MarkStyle::PoundsAndOunces)
+        return poundsAndOunces(mark.count);
+    return withUnit(numberText(mark), mark.unit, mark.count > 1.0);
 }
 
 /// What is printed for an amount that is no number, or too large to be one of a kitchen.
@@ -101,6 +111,41 @@ QString printAmount(double amount, std::span<const Marks> scale, MeasureSystem s
         return withUnit(wholeNumber(0.0), unitOfZero, true);
     const QString text = markText(nearestMark(std::abs(amount), scale, system));
     return amount < 0.0 ? QString(QLatin1Char('-') + text) : text;
+}
+
+/// The marks of one unit alone, going on below and above where other units would take over.
+std::vector<Marks> marksIn(Unit unit, std::span<const Marks> scale) {
+    std::vector<Marks> marks;
+    for (const Marks& one : scale)
+        if (one.unit == unit)
+            marks.push_back(one);
+    Marks& lowest = *std::ranges::min_element(marks, {}, &Marks::first);
+    lowest.first = lowest.step / lowest.steps;
+    constexpr double noEnd = 1.0e12;
+    std::ranges::max_element(marks, {}, &Marks::last)->last = noEnd;
+    return marks;
+}
+
+QString printRange(double low, double best, double high, std::span<const Marks> scale,
+                   MeasureSystem system, Unit unitOfZero) {
+    if (!isPrintable(low) || !isPrintable(best) || !isPrintable(high))
+        return noAmount();
+    const QString text = printAmount(best, scale, system, unitOfZero);
+    const Unit unit = nearestMark(best > 0.0 ? best : high, scale, system).unit;
+    const std::vector<Marks> marks = marksIn(unit, scale);
+    const auto number = [&](double amount) {
+        return amount <= 0.0 ? wholeNumber(0.0) : numberText(nearestMark(amount, marks, system));
+    };
+    if (number(low) == number(best) && number(high) == number(best))
+        return text;
+    return MeasureText::tr("%1 (%2 to %3)").arg(text, number(low), number(high));
+}
+
+/// The size of the nearest mark; zero and what cannot be printed stay as they are.
+double roundedToMark(double amount, std::span<const Marks> scale, MeasureSystem system) {
+    if (amount == 0.0 || !isPrintable(amount))
+        return amount;
+    return std::copysign(nearestMark(std::abs(amount), scale, system).size, amount);
 }
 
 } // namespace
@@ -159,12 +204,25 @@ QString printAltitude(Length altitude, MeasureSystem system) {
                     true);
 }
 
+QString printVolumeRange(Volume low, Volume best, Volume high, MeasureSystem system) {
+    const bool metric = system == MeasureSystem::Metric;
+    return printRange(low.toMillilitres(), best.toMillilitres(), high.toMillilitres(),
+                      volumeMarks(system), system, metric ? Unit::Millilitre : Unit::Cup);
+}
+
+QString printMassRange(Mass low, Mass best, Mass high, MeasureSystem system) {
+    const bool metric = system == MeasureSystem::Metric;
+    return printRange(low.toGrams(), best.toGrams(), high.toGrams(), massMarks(system), system,
+                      metric ? Unit::Gram : Unit::Ounce);
+}
+
 Volume roundToKitchen(Volume volume, MeasureSystem system) {
-    const double amount = volume.toMillilitres();
-    if (amount == 0.0 || !isPrintable(amount))
-        return volume;
-    const double size = nearestMark(std::abs(amount), volumeMarks(system), system).size;
-    return Volume::fromMillilitres(std::copysign(size, amount));
+    return Volume::fromMillilitres(
+        roundedToMark(volume.toMillilitres(), volumeMarks(system), system));
+}
+
+Mass roundToKitchen(Mass mass, MeasureSystem system) {
+    return Mass::fromGrams(roundedToMark(mass.toGrams(), massMarks(system), system));
 }
 
 } // namespace ladlework::quantity

@@ -30,6 +30,10 @@ std::optional<FamilyId> Belonging::familyOf(VesselId vessel) const {
     return look(QStringLiteral("SELECT family_id FROM vessel WHERE id = ?"), vessel.value);
 }
 
+std::optional<FamilyId> Belonging::familyOf(ContainerId container) const {
+    return look(QStringLiteral("SELECT family_id FROM container WHERE id = ?"), container.value);
+}
+
 std::optional<FamilyId> Belonging::familyOf(BatchId batch) const {
     return look(QStringLiteral("SELECT family_id FROM batch WHERE id = ?"), batch.value);
 }
@@ -86,6 +90,34 @@ Outcome Belonging::mayUse(FamilyId family, PotId pot) const {
                        Words::tr("This pot belongs to another family; choose one of this family's "
                                  "pots or of the practice's."),
                        QStringLiteral("pot"));
+    return {};
+}
+
+Outcome Belonging::mayUse(FamilyId family, VesselId vessel) const {
+    const std::optional<FamilyId> owner = familyOf(vessel);
+    if (!owner)
+        return problem(Problem::Kind::NotFound,
+                       Words::tr("This vessel is not in the workbook; choose another one."),
+                       QStringLiteral("vessel"));
+    if (*owner != family)
+        return problem(Problem::Kind::Refused,
+                       Words::tr("This vessel stands in another kitchen; choose one of this "
+                                 "family's, or none."),
+                       QStringLiteral("vessel"));
+    return {};
+}
+
+Outcome Belonging::mayUse(FamilyId family, ContainerId container) const {
+    const std::optional<FamilyId> owner = familyOf(container);
+    if (!owner)
+        return problem(Problem::Kind::NotFound,
+                       Words::tr("This container is not in the workbook; choose another one."),
+                       QStringLiteral("coolIn"));
+    if (*owner != family)
+        return problem(Problem::Kind::Refused,
+                       Words::tr("This container stands in another kitchen; choose one of this "
+                                 "family's, or none."),
+                       QStringLiteral("coolIn"));
     return {};
 }
 

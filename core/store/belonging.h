@@ -18,6 +18,7 @@ public:
 
     [[nodiscard]] std::optional<FamilyId> familyOf(MemberId member) const;
     [[nodiscard]] std::optional<FamilyId> familyOf(VesselId vessel) const;
+    [[nodiscard]] std::optional<FamilyId> familyOf(ContainerId container) const;
     [[nodiscard]] std::optional<FamilyId> familyOf(BatchId batch) const;
     [[nodiscard]] std::optional<FamilyId> familyOf(LotId lot) const;
     /// Not stored (0) for one of the practice's own pots.
@@ -36,6 +37,10 @@ public:
 
     /// Refuses a pot that is neither the family's nor the practice's, or is not there.
     [[nodiscard]] Outcome mayUse(FamilyId family, PotId pot) const;
+    /// Refuses a vessel that is not this family's, or is not there.
+    [[nodiscard]] Outcome mayUse(FamilyId family, VesselId vessel) const;
+    /// Refuses a container that is not this family's, or is not there.
+    [[nodiscard]] Outcome mayUse(FamilyId family, ContainerId container) const;
     /// Refuses to give a member's record to a member of another family; NotFound when the record
     /// is not there.
     [[nodiscard]] Outcome mayMove(QLatin1StringView table, qint64 id, MemberId member) const;

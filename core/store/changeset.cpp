@@ -78,7 +78,7 @@ QStringList recordedTables(Database& database) {
     QStringList tables;
     Statement rows = database.statement(
         QStringLiteral("SELECT name FROM pragma_table_list WHERE schema = 'main' "
-                       "AND type = 'table' AND name <> 'history' "
+                       "AND type = 'table' AND name NOT IN ('history', 'climb_so_far') "
                        "AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ORDER BY name"));
     while (rows.next())
         tables.append(rows.text("name"_L1));

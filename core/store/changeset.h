@@ -9,8 +9,8 @@ namespace ladlework::store {
 
 class Database;
 
-/// The tables whose rows make up the practice's records: all but the history itself, SQLite's own
-/// and whatever a full-text index keeps for itself.
+/// The tables whose rows make up the practice's records: all but the history itself, what follows
+/// from records (climb_so_far), SQLite's own and whatever a full-text index keeps for itself.
 QStringList recordedTables(Database& database);
 
 /// Records what is changed in the recorded tables while it lives.

@@ -4,9 +4,9 @@
 #include "store/intake_rows.h"
 #include "store/records.h"
 #include "store/removal.h"
+#include "store/volume_steps.h"
 
 #include <QCoreApplication>
-#include <QHash>
 
 namespace ladlework::store {
 
@@ -17,15 +17,7 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(ClimbRepository)
 };
 
-/// Positions that are given again unchanged leave no change behind.
-void setRungs(Database& database, LadderId ladder, const QList<quantity::Volume>& rungs) {
-    run(database, QStringLiteral("DELETE FROM ladder_rung WHERE ladder_id = ?"), ladder);
-    for (qint64 position = 0; position < rungs.size(); ++position)
-        insertRow(database, "ladder_rung"_L1,
-                  {{"ladder_id"_L1, ladder},
-                   {"position"_L1, position},
-                   {"volume_ml"_L1, rungs.at(position).toMillilitres()}});
-}
+constexpr StepsTable rungsTable{"ladder_rung"_L1, "ladder_id"_L1};
 } // namespace
 
 QList<intake::Target> ClimbRepository::targets(FamilyId family) const {
@@ -43,17 +35,14 @@ QList<intake::Ladder> ClimbRepository::ladders(FamilyId family) const {
                                "ON ladder.member_id = member.id WHERE member.family_id = ? "
                                "ORDER BY ladder.from_day, ladder.id"),
                 readLadder, family);
-    QHash<LadderId, QList<quantity::Volume>> rungs;
     Statement rows = m_database.statement(
         QStringLiteral("SELECT rung.* FROM member JOIN ladder ON ladder.member_id = member.id "
                        "JOIN ladder_rung AS rung ON rung.ladder_id = ladder.id "
                        "WHERE member.family_id = ? ORDER BY rung.ladder_id, rung.position"));
     rows.with(family);
-    while (rows.next())
-        rungs[rows.id<LadderId>("ladder_id"_L1)].append(
-            quantity::Volume::fromMillilitres(rows.real("volume_ml"_L1)));
+    const auto rungs = readSteps(rows, rungsTable);
     for (intake::Ladder& ladder : ladders)
-        ladder.rungs = rungs.value(ladder.id);
+        ladder.rungs = rungs.value(ladder.id.value);
     return ladders;
 }
 
@@ -113,7 +102,7 @@ Result<LadderId> ClimbRepository::addLadder(Action&, const intake::Ladder& ladde
     if (const Outcome checked = checkLadder(ladder); !checked)
         return passOn(checked);
     const LadderId id{insertRow(m_database, "ladder"_L1, fieldsOf(ladder))};
-    setRungs(m_database, id, ladder.rungs);
+    setSteps(m_database, rungsTable, id.value, ladder.rungs);
     return id;
 }
 
@@ -124,7 +113,7 @@ Outcome ClimbRepository::changeLadder(Action&, const intake::Ladder& ladder) {
     if (const Outcome checked = checkLadder(ladder); !checked)
         return checked;
     updateRow(m_database, "ladder"_L1, ladder.id.value, fieldsOf(ladder));
-    setRungs(m_database, ladder.id, ladder.rungs);
+    setSteps(m_database, rungsTable, ladder.id.value, ladder.rungs);
     return {};
 }
 

@@ -1,7 +1,6 @@
 #include "store/family_repository.h"
 
 #include "store/belonging.h"
-#include "store/kitchen_rows.h"
 #include "store/people_rows.h"
 #include "store/records.h"
 #include "store/removal.h"
@@ -40,12 +39,6 @@ QList<people::Member> FamilyRepository::members(FamilyId family) const {
         m_database,
         QStringLiteral("SELECT * FROM member WHERE family_id = ? ORDER BY birth_day, id"),
         readMember, family);
-}
-
-QList<kitchen::Vessel> FamilyRepository::vessels(FamilyId family) const {
-    return readAll(m_database,
-                   QStringLiteral("SELECT * FROM vessel WHERE family_id = ? ORDER BY id"),
-                   readVessel, family);
 }
 
 QList<people::ToleranceNote> FamilyRepository::tolerances(FamilyId family) const {
@@ -119,35 +112,6 @@ Outcome FamilyRepository::changeMember(Action&, const people::Member& member) {
 
 Outcome FamilyRepository::removeMember(Action&, MemberId member) {
     if (!removeMemberRows(m_database, member))
-        return noSuchRecord();
-    return {};
-}
-
-Result<VesselId> FamilyRepository::addVessel(Action&, const kitchen::Vessel& vessel) {
-    if (const Outcome checked = kitchen::check(vessel); !checked)
-        return passOn(checked);
-    if (const Result<QDate> today = Belonging(m_database).todayOf(vessel.family, m_clock); !today)
-        return passOn(today);
-    return VesselId{insertRow(m_database, "vessel"_L1, fieldsOf(vessel))};
-}
-
-Outcome FamilyRepository::changeVessel(Action&, const kitchen::Vessel& vessel) {
-    if (const Outcome checked = kitchen::check(vessel); !checked)
-        return checked;
-    const std::optional<FamilyId> before = Belonging(m_database).familyOf(vessel.id);
-    if (!before)
-        return noSuchRecord();
-    if (*before != vessel.family)
-        return problem(Problem::Kind::Refused,
-                       Words::tr("A vessel stays in the family it was entered for; enter it anew "
-                                 "in the other family."),
-                       QStringLiteral("family"));
-    updateRow(m_database, "vessel"_L1, vessel.id.value, fieldsOf(vessel));
-    return {};
-}
-
-Outcome FamilyRepository::removeVessel(Action&, VesselId vessel) {
-    if (!removeVesselRows(m_database, vessel))
         return noSuchRecord();
     return {};
 }

@@ -14,7 +14,9 @@ Fields fieldsOf(const intake::Target& target) {
             {"high_ml"_L1, target.high.toMillilitres()},
             {"from_day"_L1, target.from},
             {"hold_days"_L1, target.holdDays},
-            {"ease_off_day"_L1, target.easeOffFrom}};
+            {"ease_off_day"_L1, target.easeOffFrom},
+            {"ease_every_days"_L1, target.easeEveryDays},
+            {"ease_to_ml"_L1, target.easeTo.toMillilitres()}};
 }
 
 intake::Target readTarget(const Statement& row) {
@@ -26,14 +28,13 @@ intake::Target readTarget(const Statement& row) {
     target.from = row.day("from_day"_L1);
     target.holdDays = row.integer("hold_days"_L1);
     target.easeOffFrom = row.day("ease_off_day"_L1);
+    target.easeEveryDays = row.integer("ease_every_days"_L1);
+    target.easeTo = Volume::fromMillilitres(row.real("ease_to_ml"_L1));
     return target;
 }
 
-Fields fieldsOf(const intake::Ladder& ladder) {
-    const intake::LadderRules& rules = ladder.rules;
-    return {{"member_id"_L1, ladder.member},
-            {"from_day"_L1, ladder.from},
-            {"good_share"_L1, rules.goodShare},
+Fields fieldsOf(const intake::LadderRules& rules) {
+    return {{"good_share"_L1, rules.goodShare},
             {"mild_to"_L1, rules.mildTo},
             {"moderate_to"_L1, rules.moderateTo},
             {"strong_to"_L1, rules.strongTo},
@@ -45,12 +46,8 @@ Fields fieldsOf(const intake::Ladder& ladder) {
             {"hold_target_days"_L1, rules.holdTargetDays}};
 }
 
-intake::Ladder readLadder(const Statement& row) {
-    intake::Ladder ladder;
-    ladder.id = row.id<LadderId>("id"_L1);
-    ladder.member = row.id<MemberId>("member_id"_L1);
-    ladder.from = row.day("from_day"_L1);
-    intake::LadderRules& rules = ladder.rules;
+intake::LadderRules readRules(const Statement& row) {
+    intake::LadderRules rules;
     rules.goodShare = row.real("good_share"_L1);
     rules.mildTo = row.integer("mild_to"_L1);
     rules.moderateTo = row.integer("moderate_to"_L1);
@@ -61,6 +58,47 @@ intake::Ladder readLadder(const Statement& row) {
     rules.staleDays = row.integer("stale_days"_L1);
     rules.rungsBack = row.integer("rungs_back"_L1);
     rules.holdTargetDays = row.integer("hold_target_days"_L1);
+    return rules;
+}
+
+Fields fieldsOf(const intake::LadderTemplate& ladderTemplate) {
+    return {{"name"_L1, ladderTemplate.name.simplified()}};
+}
+
+intake::LadderTemplate readTemplate(const Statement& row) {
+    intake::LadderTemplate ladderTemplate;
+    ladderTemplate.id = row.id<LadderTemplateId>("id"_L1);
+    ladderTemplate.name = row.text("name"_L1);
+    return ladderTemplate;
+}
+
+Fields fieldsOf(const intake::Symptom& symptom) {
+    return {{"name"_L1, symptom.name.simplified()},
+            {"position"_L1, symptom.position},
+            {"red_flag"_L1, symptom.redFlag}};
+}
+
+intake::Symptom readSymptom(const Statement& row) {
+    intake::Symptom symptom;
+    symptom.id = row.id<SymptomId>("id"_L1);
+    symptom.name = row.text("name"_L1);
+    symptom.position = row.integer("position"_L1);
+    symptom.redFlag = row.flag("red_flag"_L1);
+    return symptom;
+}
+
+Fields fieldsOf(const intake::Ladder& ladder) {
+    Fields fields{{"member_id"_L1, ladder.member}, {"from_day"_L1, ladder.from}};
+    fields += fieldsOf(ladder.rules);
+    return fields;
+}
+
+intake::Ladder readLadder(const Statement& row) {
+    intake::Ladder ladder;
+    ladder.id = row.id<LadderId>("id"_L1);
+    ladder.member = row.id<MemberId>("member_id"_L1);
+    ladder.from = row.day("from_day"_L1);
+    ladder.rules = readRules(row);
     return ladder;
 }
 

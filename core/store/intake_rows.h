@@ -1,7 +1,9 @@
 #pragma once
 
 #include "intake/ladder.h"
+#include "intake/ladder_template.h"
 #include "intake/log.h"
+#include "intake/symptom.h"
 #include "intake/target.h"
 #include "store/rows.h"
 
@@ -13,6 +15,13 @@ class Statement;
 
 Fields fieldsOf(const intake::Target& target);
 intake::Target readTarget(const Statement& row);
+Fields fieldsOf(const intake::LadderRules& rules);
+intake::LadderRules readRules(const Statement& row);
+/// Without the rungs, which have their own table.
+Fields fieldsOf(const intake::LadderTemplate& ladderTemplate);
+intake::LadderTemplate readTemplate(const Statement& row);
+Fields fieldsOf(const intake::Symptom& symptom);
+intake::Symptom readSymptom(const Statement& row);
 /// Without the rungs, which have their own table.
 Fields fieldsOf(const intake::Ladder& ladder);
 intake::Ladder readLadder(const Statement& row);

@@ -35,6 +35,31 @@ kitchen::Vessel readVessel(const Statement& row) {
     return vessel;
 }
 
+Fields fieldsOf(const kitchen::Container& container) {
+    return {{"family_id"_L1, container.family},
+            {"name"_L1, container.name.simplified()},
+            {"shape"_L1, kitchen::containerShapeId(container.shape)},
+            {"across_cm"_L1, container.across.toCentimetres()},
+            {"width_cm"_L1, container.width.toCentimetres()},
+            {"height_cm"_L1, container.height.toCentimetres()},
+            {"material"_L1, kitchen::containerMaterialId(container.material)},
+            {"covered"_L1, container.covered}};
+}
+
+kitchen::Container readContainer(const Statement& row) {
+    kitchen::Container container;
+    container.id = row.id<ContainerId>("id"_L1);
+    container.family = row.id<FamilyId>("family_id"_L1);
+    container.name = row.text("name"_L1);
+    container.shape = row.word("shape"_L1, kitchen::containerShapeFromId);
+    container.across = Length::fromCentimetres(row.real("across_cm"_L1));
+    container.width = Length::fromCentimetres(row.real("width_cm"_L1));
+    container.height = Length::fromCentimetres(row.real("height_cm"_L1));
+    container.material = row.word("material"_L1, kitchen::containerMaterialFromId);
+    container.covered = row.flag("covered"_L1);
+    return container;
+}
+
 Fields fieldsOf(const kitchen::Pot& pot) {
     return {{"family_id"_L1, pot.family},
             {"name"_L1, pot.name.simplified()},
@@ -43,6 +68,8 @@ Fields fieldsOf(const kitchen::Pot& pot) {
             {"water_ml"_L1, pot.water.toMillilitres()},
             {"salt_g"_L1, pot.salt.toGrams()},
             {"simmer_min"_L1, pot.simmer.toMinutes()},
+            {"cool_in"_L1, pot.coolIn},
+            {"cooling_way"_L1, kitchen::coolingWayId(pot.coolingWay)},
             {"note"_L1, pot.note}};
 }
 
@@ -56,6 +83,8 @@ kitchen::Pot readPot(const Statement& row) {
     pot.water = Volume::fromMillilitres(row.real("water_ml"_L1));
     pot.salt = Mass::fromGrams(row.real("salt_g"_L1));
     pot.simmer = Duration::fromMinutes(row.real("simmer_min"_L1));
+    pot.coolIn = row.id<ContainerId>("cool_in"_L1);
+    pot.coolingWay = row.word("cooling_way"_L1, kitchen::coolingWayFromId);
     pot.note = row.text("note"_L1);
     return pot;
 }
@@ -75,6 +104,10 @@ Fields fieldsOf(const kitchen::Batch& batch) {
     return {{"family_id"_L1, batch.family},
             {"pot_id"_L1, batch.pot},
             {"day"_L1, batch.day},
+            {"vessel_id"_L1, batch.cooked.vessel},
+            {"lid"_L1, kitchen::lidId(batch.cooked.lid)},
+            {"water_ml"_L1, batch.cooked.water.toMillilitres()},
+            {"simmer_min"_L1, batch.cooked.simmer.toMinutes()},
             {"yield_ml"_L1, yieldMl},
             {"note"_L1, batch.note}};
 }
@@ -85,6 +118,10 @@ kitchen::Batch readBatch(const Statement& row) {
     batch.family = row.id<FamilyId>("family_id"_L1);
     batch.pot = row.id<PotId>("pot_id"_L1);
     batch.day = row.day("day"_L1);
+    batch.cooked.vessel = row.id<VesselId>("vessel_id"_L1);
+    batch.cooked.lid = row.word("lid"_L1, kitchen::lidFromId);
+    batch.cooked.water = Volume::fromMillilitres(row.real("water_ml"_L1));
+    batch.cooked.simmer = Duration::fromMinutes(row.real("simmer_min"_L1));
     if (const std::optional<double> yieldMl = row.optionalReal("yield_ml"_L1))
         batch.yield = Volume::fromMillilitres(*yieldMl);
     batch.note = row.text("note"_L1);

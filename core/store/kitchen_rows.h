@@ -1,6 +1,7 @@
 #pragma once
 
 #include "kitchen/batch.h"
+#include "kitchen/container.h"
 #include "kitchen/pot.h"
 #include "store/rows.h"
 
@@ -12,6 +13,8 @@ class Statement;
 
 Fields fieldsOf(const kitchen::Vessel& vessel);
 kitchen::Vessel readVessel(const Statement& row);
+Fields fieldsOf(const kitchen::Container& container);
+kitchen::Container readContainer(const Statement& row);
 /// Without cuts and extras, which have their own tables.
 Fields fieldsOf(const kitchen::Pot& pot);
 kitchen::Pot readPot(const Statement& row);

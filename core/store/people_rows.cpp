@@ -30,6 +30,7 @@ Fields fieldsOf(const people::Practice& practice) {
             {"paper"_L1, paperWord(practice.paper)},
             {"zone"_L1, zoneId(practice.zone)},
             {"fridge_days"_L1, practice.fridgeDays},
+            {"currency"_L1, practice.currency},
             {"spill_share"_L1, practice.spill}};
 }
 
@@ -43,6 +44,7 @@ people::Practice readPractice(const Statement& row) {
     practice.paper = row.word("paper"_L1, paperFromWord);
     practice.zone = zoneFrom(row.text("zone"_L1));
     practice.fridgeDays = row.integer("fridge_days"_L1);
+    practice.currency = row.text("currency"_L1);
     practice.spill = row.real("spill_share"_L1);
     return practice;
 }
@@ -173,6 +175,49 @@ people::Caution readCaution(const Statement& row) {
     caution.detail = row.text("detail"_L1);
     caution.sodiumLimitMg = row.optionalReal("sodium_limit_mg"_L1);
     return caution;
+}
+
+Fields fieldsOf(const people::RetryPlan& plan) {
+    return {{"member_id"_L1, plan.member},
+            {"subject_kind"_L1, people::subjectKindId(plan.subject.kind)},
+            {"subject_id"_L1, plan.subject.id},
+            {"start_day"_L1, plan.start},
+            {"watch_days"_L1, plan.watchDays},
+            {"outcome"_L1, people::retryOutcomeId(plan.outcome)},
+            {"closed_day"_L1, plan.closed},
+            {"note"_L1, plan.note}};
+}
+
+people::RetryPlan readRetryPlan(const Statement& row) {
+    people::RetryPlan plan;
+    plan.id = row.id<RetryPlanId>("id"_L1);
+    plan.member = row.id<MemberId>("member_id"_L1);
+    plan.subject.kind = row.word("subject_kind"_L1, people::subjectKindFromId);
+    plan.subject.id = row.text("subject_id"_L1);
+    plan.start = row.day("start_day"_L1);
+    plan.watchDays = row.integer("watch_days"_L1);
+    plan.outcome = row.word("outcome"_L1, people::retryOutcomeFromId);
+    plan.closed = row.day("closed_day"_L1);
+    plan.note = row.text("note"_L1);
+    return plan;
+}
+
+Fields fieldsOf(const people::Observation& observation) {
+    return {{"member_id"_L1, observation.member}, {"day"_L1, observation.day},
+            {"kind"_L1, observation.kind},        {"value"_L1, observation.value},
+            {"unit"_L1, observation.unit},        {"note"_L1, observation.note}};
+}
+
+people::Observation readObservation(const Statement& row) {
+    people::Observation observation;
+    observation.id = row.id<ObservationId>("id"_L1);
+    observation.member = row.id<MemberId>("member_id"_L1);
+    observation.day = row.day("day"_L1);
+    observation.kind = row.text("kind"_L1);
+    observation.value = row.real("value"_L1);
+    observation.unit = row.text("unit"_L1);
+    observation.note = row.text("note"_L1);
+    return observation;
 }
 
 } // namespace ladlework::store

@@ -94,18 +94,12 @@ Outcome PotRepository::checkPot(const kitchen::Pot& pot) const {
     if (pot.family.isStored())
         if (const Result<QDate> today = belonging.todayOf(pot.family, m_clock); !today)
             return passOn(today);
-    if (pot.vessel.isStored()) {
-        const std::optional<FamilyId> owner = belonging.familyOf(pot.vessel);
-        if (!owner)
-            return problem(Problem::Kind::NotFound,
-                           Words::tr("This vessel is not in the workbook; choose another one."),
-                           QStringLiteral("vessel"));
-        if (*owner != pot.family)
-            return problem(Problem::Kind::Refused,
-                           Words::tr("This vessel stands in another kitchen; choose one of this "
-                                     "family's, or none for a pot of the practice."),
-                           QStringLiteral("vessel"));
-    }
+    if (pot.vessel.isStored())
+        if (const Outcome use = belonging.mayUse(pot.family, pot.vessel); !use)
+            return use;
+    if (pot.coolIn.isStored())
+        if (const Outcome use = belonging.mayUse(pot.family, pot.coolIn); !use)
+            return use;
     return kitchen::check(pot, m_catalogue);
 }
 
@@ -175,6 +169,9 @@ Outcome PotRepository::checkBatch(const kitchen::Batch& batch) const {
         return passOn(today);
     if (const Outcome use = belonging.mayUse(batch.family, batch.pot); !use)
         return use;
+    if (batch.cooked.vessel.isStored())
+        if (const Outcome use = belonging.mayUse(batch.family, batch.cooked.vessel); !use)
+            return use;
     return kitchen::check(batch, *today);
 }
 

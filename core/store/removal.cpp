@@ -10,7 +10,8 @@ namespace ladlework::store {
 using namespace Qt::Literals::StringLiterals;
 
 namespace {
-constexpr std::array memberTables{"tolerance_note"_L1, "caution"_L1,      "target"_L1,  "ladder"_L1,
+constexpr std::array memberTables{"tolerance_note"_L1, "caution"_L1,      "retry_plan"_L1,
+                                  "observation"_L1,    "target"_L1,       "ladder"_L1,
                                   "decision"_L1,       "intake_entry"_L1, "reaction"_L1};
 
 /// Removes what belongs to the members that `whose` selects by one number.
@@ -18,6 +19,11 @@ void removeMembersRecords(Database& database, const QString& whose, qint64 id) {
     run(database,
         QStringLiteral("DELETE FROM ladder_rung WHERE ladder_id IN "
                        "(SELECT ladder.id FROM ladder WHERE member_id IN (%1))")
+            .arg(whose),
+        id);
+    run(database,
+        QStringLiteral("DELETE FROM retry_step WHERE retry_plan_id IN "
+                       "(SELECT plan.id FROM retry_plan AS plan WHERE member_id IN (%1))")
             .arg(whose),
         id);
     for (const QLatin1StringView table : memberTables)
@@ -44,8 +50,8 @@ bool removeFamilyRows(Database& database, FamilyId family) {
     removeFamilyChildren(database, "pot_cut"_L1, "pot_id"_L1, "pot"_L1, family);
     removeFamilyChildren(database, "pot_extra"_L1, "pot_id"_L1, "pot"_L1, family);
     // In the order in which one names the next.
-    for (const QLatin1StringView table :
-         {"week_plan"_L1, "pot"_L1, "vessel"_L1, "member"_L1, "visit_note"_L1, "handout"_L1})
+    for (const QLatin1StringView table : {"week_plan"_L1, "pot"_L1, "vessel"_L1, "container"_L1,
+                                          "member"_L1, "visit_note"_L1, "handout"_L1})
         run(database, QStringLiteral("DELETE FROM %1 WHERE family_id = ?").arg(table), family);
     return deleteRow(database, "family"_L1, family.value);
 }
@@ -57,7 +63,24 @@ bool removeMemberRows(Database& database, MemberId member) {
 
 bool removeVesselRows(Database& database, VesselId vessel) {
     run(database, QStringLiteral("UPDATE pot SET vessel_id = NULL WHERE vessel_id = ?"), vessel);
+    run(database, QStringLiteral("UPDATE batch SET vessel_id = NULL WHERE vessel_id = ?"), vessel);
     return deleteRow(database, "vessel"_L1, vessel.value);
+}
+
+bool removeContainerRows(Database& database, ContainerId container) {
+    run(database, QStringLiteral("UPDATE pot SET cool_in = NULL WHERE cool_in = ?"), container);
+    return deleteRow(database, "container"_L1, container.value);
+}
+
+bool removeRetryRows(Database& database, RetryPlanId plan) {
+    run(database, QStringLiteral("DELETE FROM retry_step WHERE retry_plan_id = ?"), plan);
+    return deleteRow(database, "retry_plan"_L1, plan.value);
+}
+
+bool removeTemplateRows(Database& database, LadderTemplateId ladderTemplate) {
+    run(database, QStringLiteral("DELETE FROM ladder_template_rung WHERE ladder_template_id = ?"),
+        ladderTemplate);
+    return deleteRow(database, "ladder_template"_L1, ladderTemplate.value);
 }
 
 bool removeLadderRows(Database& database, LadderId ladder) {

@@ -1,5 +1,6 @@
 #include "store/verify.h"
 
+#include "store/climb_rows.h"
 #include "store/database.h"
 #include "store/history_rows.h"
 #include "store/store_error.h"
@@ -75,6 +76,14 @@ public:
         note("practice"_L1, 1, people::check(repository.practice()));
         for (const people::Phase& phase : repository.phases())
             note("phase"_L1, phase.id.value, people::check(phase));
+        note("house_rules"_L1, 1, intake::check(repository.houseRules()));
+        for (const intake::Symptom& symptom : repository.symptoms())
+            note("symptom"_L1, symptom.id.value, intake::check(symptom));
+        for (const intake::LadderTemplate& ladderTemplate : repository.ladderTemplates())
+            note("ladder_template"_L1, ladderTemplate.id.value, intake::check(ladderTemplate));
+        const QHash<QString, double> prices = repository.prices();
+        for (const auto& [item, perKilogram] : prices.asKeyValueRange())
+            note(QStringLiteral("price/%1").arg(item), checkPrice(item, perKilogram, m_catalogue));
     }
 
     void pots(const QList<kitchen::Pot>& pots, FamilyId owner) {
@@ -91,6 +100,10 @@ public:
             note("tolerance_note"_L1, tolerance.id.value, people::check(tolerance, today));
         for (const auto& caution : records.cautions)
             note("caution"_L1, caution.id.value, people::check(caution));
+        for (const auto& plan : records.retryPlans)
+            note("retry_plan"_L1, plan.id.value, people::check(plan, today));
+        for (const auto& observation : records.observations)
+            note("observation"_L1, observation.id.value, people::check(observation, today));
         for (const auto& visit : records.notes)
             note("visit_note"_L1, visit.id.value, checkNote(visit, today));
         kitchen(records, today);
@@ -101,6 +114,8 @@ private:
     void kitchen(const casebook::FamilyRecords& records, QDate today) {
         for (const auto& vessel : records.vessels)
             note("vessel"_L1, vessel.id.value, kitchen::check(vessel));
+        for (const auto& container : records.containers)
+            note("container"_L1, container.id.value, kitchen::check(container));
         pots(records.pots, records.family.id);
         for (const auto& batch : records.batches)
             note("batch"_L1, batch.id.value, kitchen::check(batch, today));
@@ -124,11 +139,14 @@ private:
     }
 
     void note(QLatin1StringView table, qint64 id, const Outcome& outcome) {
+        note(QStringLiteral("%1/%2").arg(table).arg(id), outcome);
+    }
+
+    void note(const QString& row, const Outcome& outcome) {
         if (!outcome)
             m_findings.append(finding(Finding::Severity::Caution,
                                       QStringLiteral("record-not-valid"), outcome.error().sentence,
-                                      Words::tr("The record does not pass its own check."),
-                                      QStringLiteral("%1/%2").arg(table).arg(id)));
+                                      Words::tr("The record does not pass its own check."), row));
     }
 
     Findings& m_findings;
@@ -155,6 +173,7 @@ Findings verifyWorkbook(Workbook& workbook, Database& database, const kitchen::C
         checkReferences(database, findings);
         checkHistory(database, findings);
         checkRecords(workbook, catalogue, clock, findings);
+        findings += checkClimbs(database);
     } catch (const StoreError& error) {
         findings.append(finding(Finding::Severity::Stop, QStringLiteral("file-damaged"),
                                 error.toProblem().sentence, QString::fromUtf8(error.what())));

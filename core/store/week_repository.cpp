@@ -59,22 +59,43 @@ WeekPlanId planOf(Database& database, FamilyId family, QDate start) {
 }
 } // namespace
 
-QList<week::WeekPlan> WeekRepository::plans(FamilyId family) const {
-    QList<week::WeekPlan> plans =
-        readAll(m_database,
-                QStringLiteral("SELECT * FROM week_plan WHERE family_id = ? ORDER BY start_day"),
-                readPlan, family);
+QList<week::WeekPlan> WeekRepository::filled(QList<week::WeekPlan> plans, Statement& rows) {
     QHash<WeekPlanId, QList<week::Placement>> placements;
-    Statement rows = m_database.statement(
-        QStringLiteral("SELECT placement.* FROM week_plan JOIN week_placement AS placement "
-                       "ON placement.week_plan_id = week_plan.id WHERE week_plan.family_id = ? "
-                       "ORDER BY placement.week_plan_id, placement.position"));
-    rows.with(family);
     while (rows.next())
         placements[rows.id<WeekPlanId>("week_plan_id"_L1)].append(readPlacement(rows));
     for (week::WeekPlan& plan : plans)
         plan.placements = placements.value(plan.id);
     return plans;
+}
+
+QList<week::WeekPlan> WeekRepository::plans(FamilyId family) const {
+    QList<week::WeekPlan> plans =
+        readAll(m_database,
+                QStringLiteral("SELECT * FROM week_plan WHERE family_id = ? ORDER BY start_day"),
+                readPlan, family);
+    Statement rows = m_database.statement(
+        QStringLiteral("SELECT placement.* FROM week_plan JOIN week_placement AS placement "
+                       "ON placement.week_plan_id = week_plan.id WHERE week_plan.family_id = ? "
+                       "ORDER BY placement.week_plan_id, placement.position"));
+    rows.with(family);
+    return filled(std::move(plans), rows);
+}
+
+QList<week::WeekPlan> WeekRepository::plansFrom(QDate start) const {
+    // From the families, so that the index on family and start finds the latest plans of each.
+    const QString from = QStringLiteral("FROM family CROSS JOIN week_plan AS plan "
+                                        "ON plan.family_id = family.id AND plan.start_day >= ? ");
+    QList<week::WeekPlan> plans = readAll(
+        m_database,
+        QStringLiteral("SELECT plan.* %1 ORDER BY plan.family_id, plan.start_day").arg(from),
+        readPlan, start);
+    Statement rows = m_database.statement(
+        QStringLiteral("SELECT placement.* %1 CROSS JOIN week_placement AS placement "
+                       "ON placement.week_plan_id = plan.id "
+                       "ORDER BY placement.week_plan_id, placement.position")
+            .arg(from));
+    rows.with(start);
+    return filled(std::move(plans), rows);
 }
 
 Result<WeekPlanId> WeekRepository::setPlan(Action&, const week::WeekPlan& plan) {

@@ -3,7 +3,10 @@
 #include "foundation/reference_table.h"
 #include "store/action_boundary.h"
 #include "store/changeset.h"
+#include "store/climb_rows.h"
+#include "store/excerpt_reader.h"
 #include "store/history_rows.h"
+#include "store/store_error.h"
 #include "store/transaction.h"
 #include "store/verify.h"
 #include "store/workbook_file.h"
@@ -34,6 +37,20 @@ Outcome addShippedPhases(Action& action, PracticeRepository& practice) {
     }
     return {};
 }
+
+/// After a migration, or after another program has changed the records. What is kept of the climbs
+/// only makes reading quicker, so a full disk is no reason not to open.
+void keepClimbs(Database& database) {
+    try {
+        if (allClimbsKept(database))
+            return;
+        Transaction transaction(database, Transaction::Kind::Write);
+        makeMissingClimbs(database);
+        transaction.commit();
+    } catch (const StoreError& error) {
+        qWarning("what is kept of the climbs could not be made: %s", error.what());
+    }
+}
 } // namespace
 
 struct Workbook::Parts {
@@ -44,8 +61,8 @@ struct Workbook::Parts {
     const Clock& clock;
     const kitchen::Catalogue catalogue;
     History history{*file.database};
-    PracticeRepository practice{*file.database, clock};
-    FamilyRepository families{*file.database, clock};
+    PracticeRepository practice{*file.database, clock, catalogue};
+    FamilyRepository families{*file.database, clock, catalogue};
     ClimbRepository climbs{*file.database, clock};
     PotRepository pots{*file.database, clock, catalogue};
     LogRepository log{*file.database, clock};
@@ -71,11 +88,17 @@ Workbook::create(const QString& path, const Clock& clock,
         PracticeRepository& practice = workbook.practice();
         if (const Outcome set = practice.setPractice(action, {}); !set)
             return set;
+        if (const Outcome set = practice.setHouseRules(action, {}); !set)
+            return set;
         if (const Outcome added = addShippedPhases(action, practice); !added)
             return added;
+        for (const intake::Symptom& symptom : intake::shippedSymptoms())
+            if (const Result<SymptomId> added = practice.addSymptom(action, symptom); !added)
+                return passOn(added);
         if (fill)
             if (const Outcome filled = fill(action, workbook); !filled)
                 return filled;
+        makeMissingClimbs(*workbook.m_parts->file.database);
         transaction.commit();
         return {};
     };
@@ -92,6 +115,8 @@ Result<std::unique_ptr<Workbook>> Workbook::open(const QString& path, const Cloc
     Result<OpenFile> file = openWorkbookFile(path, shippedMigrations(), clock, opening);
     if (!file)
         return passOn(file);
+    if (file->readOnlyReason.isEmpty())
+        keepClimbs(*file->database);
     auto parts = std::make_unique<Parts>(std::move(*file), clock, std::move(*catalogue));
     return std::unique_ptr<Workbook>(new Workbook(std::move(parts)));
 }
@@ -160,6 +185,7 @@ Outcome Workbook::write(const std::function<Outcome(Database&)>& work) {
         Transaction transaction(database, Transaction::Kind::Write);
         if (const Outcome done = work(database); !done)
             return done;
+        makeMissingClimbs(database);
         transaction.commit();
         return {};
     });
@@ -226,16 +252,23 @@ Result<casebook::FamilyRecords> Workbook::records(FamilyId family) {
     casebook::FamilyRecords records;
     records.practice = m_parts->practice.practice();
     records.phases = m_parts->practice.phases();
+    records.houseRules = m_parts->practice.houseRules();
+    records.ladderTemplates = m_parts->practice.ladderTemplates();
+    records.symptoms = m_parts->practice.symptoms();
+    records.prices = m_parts->practice.prices();
     records.family = *found;
     records.members = m_parts->families.members(family);
     records.tolerances = m_parts->families.tolerances(family);
     records.cautions = m_parts->families.cautions(family);
+    records.retryPlans = m_parts->families.retryPlans(family);
+    records.observations = m_parts->families.observations(family);
     records.targets = m_parts->climbs.targets(family);
     records.ladders = m_parts->climbs.ladders(family);
     records.decisions = m_parts->climbs.decisions(family);
     records.entries = m_parts->log.entries(family);
     records.reactions = m_parts->log.reactions(family);
     records.vessels = m_parts->families.vessels(family);
+    records.containers = m_parts->families.containers(family);
     records.pots = m_parts->pots.pots(family);
     records.batches = m_parts->pots.batches(family);
     records.lots = m_parts->pots.lots(family);
@@ -243,6 +276,13 @@ Result<casebook::FamilyRecords> Workbook::records(FamilyId family) {
     records.notes = m_parts->notes.notes(family);
     records.handouts = m_parts->handouts.handouts(family);
     return records;
+}
+
+QHash<FamilyId, casebook::FamilyExcerpt> Workbook::excerpts() {
+    const Transaction view(*m_parts->file.database, Transaction::Kind::Read);
+    const QDateTime now = m_parts->clock.nowUtc();
+    return readExcerpts(*m_parts->file.database, now,
+                        m_parts->weeks.plansFrom(firstWeekOfExcerpts(now)));
 }
 
 Findings Workbook::verify() {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "casebook/family_needs.h"
 #include "casebook/family_records.h"
 #include "foundation/clock.h"
 #include "foundation/result.h"
@@ -77,8 +78,12 @@ public:
     /// Everything of one family; NotFound when there is no such family.
     [[nodiscard]] Result<casebook::FamilyRecords> records(FamilyId family);
 
-    /// integrity_check, foreign_key_check, and that every stored record passes its check(): one
-    /// finding for each thing that is wrong; empty when all is well.
+    /// Of every family what its needs follow from, in one view and a few queries for all of them.
+    [[nodiscard]] QHash<FamilyId, casebook::FamilyExcerpt> excerpts();
+
+    /// integrity_check, foreign_key_check, that what is kept of each climb follows from the log,
+    /// and that every stored record passes its check(): one finding for each thing that is wrong;
+    /// empty when all is well.
     [[nodiscard]] Findings verify();
 
 Q_SIGNALS:

@@ -13,6 +13,7 @@ CREATE TABLE practice (
     paper            TEXT NOT NULL CHECK (paper IN ('letter', 'a4')),
     zone             TEXT NOT NULL CHECK (zone <> ''),
     fridge_days      INTEGER NOT NULL CHECK (fridge_days BETWEEN 2 AND 4),
+    currency         TEXT NOT NULL,
     spill_share      REAL NOT NULL CHECK (spill_share BETWEEN 0 AND 1)
 ) STRICT;
 
@@ -26,6 +27,46 @@ CREATE TABLE phase (
     ground_pepper      INTEGER NOT NULL CHECK (ground_pepper IN (0, 1)),
     bone_broth         INTEGER NOT NULL CHECK (bone_broth IN (0, 1))
 ) STRICT;
+
+-- What a new ladder starts with; a ladder keeps its own.
+CREATE TABLE house_rules (
+    id                   INTEGER PRIMARY KEY CHECK (id = 1),
+    good_share           REAL NOT NULL CHECK (good_share > 0 AND good_share <= 1),
+    mild_to              INTEGER NOT NULL CHECK (mild_to BETWEEN 0 AND 10),
+    moderate_to          INTEGER NOT NULL CHECK (moderate_to BETWEEN mild_to AND 10),
+    strong_to            INTEGER NOT NULL CHECK (strong_to BETWEEN moderate_to AND 10),
+    days_to_advance      INTEGER NOT NULL CHECK (days_to_advance > 0),
+    hold_days            INTEGER NOT NULL CHECK (hold_days >= 0),
+    moderate_window_days INTEGER NOT NULL CHECK (moderate_window_days >= 0),
+    stale_days           INTEGER NOT NULL CHECK (stale_days > 0),
+    rungs_back           INTEGER NOT NULL CHECK (rungs_back > 0),
+    hold_target_days     INTEGER NOT NULL CHECK (hold_target_days > 0)
+) STRICT;
+
+CREATE TABLE ladder_template (
+    id   INTEGER PRIMARY KEY,
+    name TEXT NOT NULL CHECK (trim(name) <> '')
+) STRICT;
+
+CREATE TABLE ladder_template_rung (
+    ladder_template_id INTEGER NOT NULL REFERENCES ladder_template (id),
+    position           INTEGER NOT NULL CHECK (position >= 0),
+    volume_ml          REAL NOT NULL CHECK (volume_ml > 0),
+    PRIMARY KEY (ladder_template_id, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE symptom (
+    id       INTEGER PRIMARY KEY,
+    name     TEXT NOT NULL CHECK (trim(name) <> ''),
+    position INTEGER NOT NULL CHECK (position >= 0),
+    red_flag INTEGER NOT NULL CHECK (red_flag IN (0, 1))
+) STRICT;
+
+-- In the practice's currency, as a kilogram is bought.
+CREATE TABLE price (
+    item   TEXT PRIMARY KEY CHECK (item <> ''),
+    per_kg REAL NOT NULL CHECK (per_kg > 0)
+) STRICT, WITHOUT ROWID;
 
 CREATE TABLE family (
     id              INTEGER PRIMARY KEY,
@@ -72,6 +113,20 @@ CREATE TABLE vessel (
 ) STRICT;
 CREATE INDEX vessel_of_family ON vessel (family_id);
 
+CREATE TABLE container (
+    id        INTEGER PRIMARY KEY,
+    family_id INTEGER NOT NULL REFERENCES family (id),
+    name      TEXT NOT NULL CHECK (trim(name) <> ''),
+    shape     TEXT NOT NULL CHECK (shape IN ('cylinder', 'tray')),
+    across_cm REAL NOT NULL CHECK (across_cm > 0),
+    width_cm  REAL NOT NULL CHECK (width_cm >= 0),
+    height_cm REAL NOT NULL CHECK (height_cm > 0),
+    material  TEXT NOT NULL CHECK (material IN ('steel', 'glass', 'plastic')),
+    covered   INTEGER NOT NULL CHECK (covered IN (0, 1)),
+    CHECK ((shape = 'tray') = (width_cm > 0))
+) STRICT;
+CREATE INDEX container_of_family ON container (family_id);
+
 CREATE TABLE tolerance_note (
     id            INTEGER PRIMARY KEY,
     member_id     INTEGER NOT NULL REFERENCES member (id),
@@ -97,14 +152,49 @@ CREATE TABLE caution (
 ) STRICT;
 CREATE INDEX caution_of_member ON caution (member_id);
 
-CREATE TABLE target (
+CREATE TABLE retry_plan (
     id           INTEGER PRIMARY KEY,
     member_id    INTEGER NOT NULL REFERENCES member (id),
-    low_ml       REAL NOT NULL CHECK (low_ml > 0),
-    high_ml      REAL NOT NULL,
-    from_day     TEXT NOT NULL CHECK (from_day IS date(from_day)),
-    hold_days    INTEGER NOT NULL CHECK (hold_days > 0),
-    ease_off_day TEXT CHECK (ease_off_day IS date(ease_off_day)),
+    subject_kind TEXT NOT NULL CHECK (subject_kind IN ('animal', 'cut', 'ingredient')),
+    subject_id   TEXT NOT NULL CHECK (subject_id <> ''),
+    start_day    TEXT NOT NULL CHECK (start_day IS date(start_day)),
+    watch_days   INTEGER NOT NULL CHECK (watch_days >= 0),
+    outcome      TEXT NOT NULL CHECK (outcome IN ('open', 'borne', 'not-borne', 'given-up')),
+    closed_day   TEXT CHECK (closed_day IS date(closed_day)),
+    note         TEXT NOT NULL,
+    CHECK ((outcome = 'open') = (closed_day IS NULL)),
+    CHECK (closed_day >= start_day)
+) STRICT;
+CREATE INDEX retry_plan_of_member ON retry_plan (member_id, start_day);
+
+CREATE TABLE retry_step (
+    retry_plan_id INTEGER NOT NULL REFERENCES retry_plan (id),
+    position      INTEGER NOT NULL CHECK (position >= 0),
+    volume_ml     REAL NOT NULL CHECK (volume_ml > 0),
+    PRIMARY KEY (retry_plan_id, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE observation (
+    id        INTEGER PRIMARY KEY,
+    member_id INTEGER NOT NULL REFERENCES member (id),
+    day       TEXT NOT NULL CHECK (day IS date(day)),
+    kind      TEXT NOT NULL CHECK (trim(kind) <> ''),
+    value     REAL NOT NULL,
+    unit      TEXT NOT NULL,
+    note      TEXT NOT NULL
+) STRICT;
+CREATE INDEX observation_of_member ON observation (member_id, day);
+
+CREATE TABLE target (
+    id              INTEGER PRIMARY KEY,
+    member_id       INTEGER NOT NULL REFERENCES member (id),
+    low_ml          REAL NOT NULL CHECK (low_ml > 0),
+    high_ml         REAL NOT NULL,
+    from_day        TEXT NOT NULL CHECK (from_day IS date(from_day)),
+    hold_days       INTEGER NOT NULL CHECK (hold_days > 0),
+    ease_off_day    TEXT CHECK (ease_off_day IS date(ease_off_day)),
+    ease_every_days INTEGER NOT NULL CHECK (ease_every_days > 0),
+    ease_to_ml      REAL NOT NULL CHECK (ease_to_ml BETWEEN 0 AND low_ml),
     CHECK (high_ml >= low_ml)
 ) STRICT;
 CREATE INDEX target_of_member ON target (member_id, from_day);
@@ -143,18 +233,21 @@ CREATE TABLE decision (
 ) STRICT;
 
 CREATE TABLE pot (
-    id         INTEGER PRIMARY KEY,
-    family_id  INTEGER REFERENCES family (id), -- NULL: one of the practice's own
-    name       TEXT NOT NULL CHECK (trim(name) <> ''),
-    brew       TEXT NOT NULL CHECK (brew IN ('meat-stock', 'bone-broth')),
-    vessel_id  INTEGER REFERENCES vessel (id),
-    water_ml   REAL NOT NULL CHECK (water_ml >= 0),
-    salt_g     REAL NOT NULL CHECK (salt_g >= 0),
-    simmer_min REAL NOT NULL CHECK (simmer_min >= 0),
-    note       TEXT NOT NULL
+    id          INTEGER PRIMARY KEY,
+    family_id   INTEGER REFERENCES family (id), -- NULL: one of the practice's own
+    name        TEXT NOT NULL CHECK (trim(name) <> ''),
+    brew        TEXT NOT NULL CHECK (brew IN ('meat-stock', 'bone-broth')),
+    vessel_id   INTEGER REFERENCES vessel (id),
+    water_ml    REAL NOT NULL CHECK (water_ml >= 0),
+    salt_g      REAL NOT NULL CHECK (salt_g >= 0),
+    simmer_min  REAL NOT NULL CHECK (simmer_min >= 0),
+    cool_in     INTEGER REFERENCES container (id),
+    cooling_way TEXT NOT NULL CHECK (cooling_way IN ('refrigerator', 'ice-bath', 'counter')),
+    note        TEXT NOT NULL
 ) STRICT;
 CREATE INDEX pot_of_family ON pot (family_id);
 CREATE INDEX pot_in_vessel ON pot (vessel_id);
+CREATE INDEX pot_in_container ON pot (cool_in);
 
 CREATE TABLE pot_cut (
     pot_id   INTEGER NOT NULL REFERENCES pot (id),
@@ -174,15 +267,20 @@ CREATE TABLE pot_extra (
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE batch (
-    id        INTEGER PRIMARY KEY,
-    family_id INTEGER NOT NULL REFERENCES family (id),
-    pot_id    INTEGER NOT NULL REFERENCES pot (id),
-    day       TEXT NOT NULL CHECK (day IS date(day)),
-    yield_ml  REAL CHECK (yield_ml > 0),
-    note      TEXT NOT NULL
+    id         INTEGER PRIMARY KEY,
+    family_id  INTEGER NOT NULL REFERENCES family (id),
+    pot_id     INTEGER NOT NULL REFERENCES pot (id),
+    day        TEXT NOT NULL CHECK (day IS date(day)),
+    vessel_id  INTEGER REFERENCES vessel (id),
+    lid        TEXT NOT NULL CHECK (lid IN ('open', 'ajar', 'on')),
+    water_ml   REAL NOT NULL CHECK (water_ml > 0),
+    simmer_min REAL NOT NULL CHECK (simmer_min > 0),
+    yield_ml   REAL CHECK (yield_ml > 0),
+    note       TEXT NOT NULL
 ) STRICT;
 CREATE INDEX batch_of_family ON batch (family_id, day);
 CREATE INDEX batch_of_pot ON batch (pot_id);
+CREATE INDEX batch_in_vessel ON batch (vessel_id);
 
 CREATE TABLE lot (
     id         INTEGER PRIMARY KEY,
@@ -196,6 +294,7 @@ CREATE TABLE lot (
     CHECK (use_by_day >= stored_day)
 ) STRICT;
 CREATE INDEX lot_of_batch ON lot (batch_id);
+CREATE INDEX lot_on_hand ON lot (gone_day, use_by_day);
 
 CREATE TABLE intake_entry (
     id             INTEGER PRIMARY KEY,
@@ -207,7 +306,8 @@ CREATE TABLE intake_entry (
     note           TEXT NOT NULL,
     entered_at_utc TEXT NOT NULL CHECK (entered_at_utc GLOB '????-??-??T??:??:??.???Z')
 ) STRICT;
-CREATE INDEX intake_entry_of_member ON intake_entry (member_id, day);
+-- With the volume, so that a log of years is replayed from the index alone.
+CREATE INDEX intake_entry_of_member ON intake_entry (member_id, day, drunk_ml);
 CREATE INDEX intake_entry_of_pot ON intake_entry (pot_id);
 CREATE INDEX intake_entry_of_lot ON intake_entry (lot_id);
 
@@ -223,6 +323,7 @@ CREATE TABLE reaction (
     note         TEXT NOT NULL
 ) STRICT;
 CREATE INDEX reaction_of_member ON reaction (member_id, day);
+CREATE INDEX reaction_red_flag ON reaction (member_id, day) WHERE red_flag = 1;
 
 CREATE TABLE week_plan (
     id        INTEGER PRIMARY KEY,
@@ -251,6 +352,7 @@ CREATE TABLE visit_note (
     review_day TEXT CHECK (review_day IS date(review_day))
 ) STRICT;
 CREATE INDEX visit_note_of_family ON visit_note (family_id, day);
+CREATE INDEX visit_note_review ON visit_note (family_id, review_day);
 
 -- The pages come last, so that a list of handouts does not read through them.
 CREATE TABLE handout (
@@ -263,6 +365,87 @@ CREATE TABLE handout (
     pdf           BLOB NOT NULL
 ) STRICT;
 CREATE INDEX handout_of_family ON handout (family_id, made_at_utc);
+
+-- Where the log of each member has led: what the ladder machine carries after the last day logged.
+-- It follows from the tables above and is no record: the history does not see it, and a row that is
+-- missing is harmless. The triggers take it away as soon as something changes that it follows from,
+-- by an undo too; each transaction of the program ends by making the missing rows again.
+CREATE TABLE climb_so_far (
+    member_id       INTEGER PRIMARY KEY,
+    last_logged     TEXT CHECK (last_logged IS date(last_logged)),
+    ladder_id       INTEGER,
+    first_day       TEXT CHECK (first_day IS date(first_day)),
+    day             TEXT CHECK (day IS date(day)),
+    rung_of_day     INTEGER NOT NULL,
+    rung            INTEGER NOT NULL,
+    stepped_up      TEXT CHECK (stepped_up IS date(stepped_up)),
+    good_days       INTEGER NOT NULL,
+    days_at_target  INTEGER NOT NULL,
+    gap_run         INTEGER NOT NULL,
+    hold_until      TEXT CHECK (hold_until IS date(hold_until)),
+    last_moderate   TEXT CHECK (last_moderate IS date(last_moderate)),
+    stopped         INTEGER NOT NULL CHECK (stopped IN (0, 1)),
+    stop_ladder_id  INTEGER, -- the ladder of the stop, which may be an earlier one
+    stop_day        TEXT CHECK (stop_day IS date(stop_day)),
+    stop_rung       INTEGER,
+    stop_asked_ml   REAL,
+    stop_rule       INTEGER,
+    stop_good_days  INTEGER
+) STRICT;
+
+CREATE TRIGGER entry_added AFTER INSERT ON intake_entry BEGIN
+    DELETE FROM climb_so_far WHERE member_id = NEW.member_id;
+END;
+CREATE TRIGGER entry_changed AFTER UPDATE OF member_id, day, drunk_ml ON intake_entry BEGIN
+    DELETE FROM climb_so_far WHERE member_id IN (OLD.member_id, NEW.member_id);
+END;
+CREATE TRIGGER entry_removed AFTER DELETE ON intake_entry BEGIN
+    DELETE FROM climb_so_far WHERE member_id = OLD.member_id;
+END;
+CREATE TRIGGER reaction_added AFTER INSERT ON reaction BEGIN
+    DELETE FROM climb_so_far WHERE member_id = NEW.member_id;
+END;
+CREATE TRIGGER reaction_changed
+AFTER UPDATE OF member_id, day, strength, red_flag ON reaction BEGIN
+    DELETE FROM climb_so_far WHERE member_id IN (OLD.member_id, NEW.member_id);
+END;
+CREATE TRIGGER reaction_removed AFTER DELETE ON reaction BEGIN
+    DELETE FROM climb_so_far WHERE member_id = OLD.member_id;
+END;
+CREATE TRIGGER decision_added AFTER INSERT ON decision BEGIN
+    DELETE FROM climb_so_far WHERE member_id = NEW.member_id;
+END;
+CREATE TRIGGER decision_changed AFTER UPDATE ON decision BEGIN
+    DELETE FROM climb_so_far WHERE member_id IN (OLD.member_id, NEW.member_id);
+END;
+CREATE TRIGGER decision_removed AFTER DELETE ON decision BEGIN
+    DELETE FROM climb_so_far WHERE member_id = OLD.member_id;
+END;
+CREATE TRIGGER ladder_added AFTER INSERT ON ladder BEGIN
+    DELETE FROM climb_so_far WHERE member_id = NEW.member_id;
+END;
+CREATE TRIGGER ladder_changed AFTER UPDATE ON ladder BEGIN
+    DELETE FROM climb_so_far WHERE member_id IN (OLD.member_id, NEW.member_id);
+END;
+CREATE TRIGGER ladder_removed AFTER DELETE ON ladder BEGIN
+    DELETE FROM climb_so_far WHERE member_id = OLD.member_id;
+END;
+-- A rung whose ladder is not there belongs to one that comes or goes in the same transaction.
+CREATE TRIGGER rung_added AFTER INSERT ON ladder_rung BEGIN
+    DELETE FROM climb_so_far
+    WHERE member_id = (SELECT member_id FROM ladder WHERE id = NEW.ladder_id);
+END;
+CREATE TRIGGER rung_changed AFTER UPDATE ON ladder_rung BEGIN
+    DELETE FROM climb_so_far
+    WHERE member_id IN (SELECT member_id FROM ladder WHERE id IN (OLD.ladder_id, NEW.ladder_id));
+END;
+CREATE TRIGGER rung_removed AFTER DELETE ON ladder_rung BEGIN
+    DELETE FROM climb_so_far
+    WHERE member_id = (SELECT member_id FROM ladder WHERE id = OLD.ladder_id);
+END;
+CREATE TRIGGER member_removed AFTER DELETE ON member BEGIN
+    DELETE FROM climb_so_far WHERE member_id = OLD.id;
+END;
 
 -- What undo and redo apply. A later migration that gives a recorded table another primary key or
 -- takes columns away has to empty this table: its changes would no longer fit. The digest tells a

@@ -1,12 +1,9 @@
 #include "ui/families/attention_reader.h"
 
-#include "casebook/casebook.h"
-#include "casebook/cookings_to_confirm.h"
-#include "casebook/next_review.h"
-
 #include <QElapsedTimer>
 
 #include <algorithm>
+#include <utility>
 
 namespace ladlework::ui {
 
@@ -33,6 +30,7 @@ void AttentionReader::refresh(FamilyId changed) {
     if (changed.isStored() && summary(changed) != nullptr) {
         m_waiting.removeAll(changed);
         m_waiting.prepend(changed);
+        m_excerpts.remove(changed);
     }
     if (!m_waiting.isEmpty())
         m_timer.start();
@@ -44,6 +42,8 @@ void AttentionReader::refreshAll() {
     m_waiting.clear();
     for (const FamilySummary& summary : m_summaries)
         m_waiting.append(summary.family.id);
+    m_excerpts.clear();
+    m_excerptsWanted = !m_waiting.isEmpty();
     if (!m_waiting.isEmpty())
         m_timer.start();
     Q_EMIT changed();
@@ -68,6 +68,9 @@ void AttentionReader::readFamilies() {
 void AttentionReader::readSome() {
     // Stopped before reading: a disk that fails must not be asked again on every turn.
     m_timer.stop();
+    // Not wanted any more when it fails: then each family is read whole at the next refresh.
+    if (std::exchange(m_excerptsWanted, false))
+        m_excerpts = m_context.workbook.excerpts();
     QElapsedTimer elapsed;
     elapsed.start();
     while (!m_waiting.isEmpty() && elapsed.elapsed() < sliceMs) {
@@ -77,26 +80,32 @@ void AttentionReader::readSome() {
         if (found != m_summaries.end())
             read(*found);
     }
-    if (!m_waiting.isEmpty())
+    if (m_waiting.isEmpty())
+        m_excerpts.clear();
+    else
         m_timer.start();
     Q_EMIT changed();
 }
 
-void AttentionReader::read(FamilySummary& summary) const {
-    const Result<casebook::FamilyRecords> records = m_context.workbook.records(summary.family.id);
-    if (!records)
+void AttentionReader::read(FamilySummary& summary) {
+    std::optional<casebook::FamilyNeeds> needs = needsOf(summary.family);
+    if (!needs)
         return;
-    const casebook::Casebook book(*records, m_context.catalogue,
-                                  m_context.clock.today(records->family.zone));
     summary.known = true;
-    summary.attention = book.attention();
-    summary.nextReview = casebook::nextReview(*records);
-    summary.openCookings.clear();
-    for (const week::Placement& placement : casebook::cookingsToConfirm(book)) {
-        const kitchen::Pot* pot = book.pot(placement.pot);
-        summary.openCookings.append(
-            {placement.day, pot != nullptr ? pot->name : tr("a pot that is gone")});
-    }
+    summary.attention = std::move(needs->attention);
+    summary.nextReview = needs->nextReview;
+    summary.openCookings = std::move(needs->openCookings);
+}
+
+std::optional<casebook::FamilyNeeds> AttentionReader::needsOf(const people::Family& family) {
+    const QDate today = m_context.clock.today(family.zone);
+    if (m_excerpts.contains(family.id))
+        if (auto needs = casebook::needsOf(m_excerpts.take(family.id), m_context.catalogue, today))
+            return needs;
+    Result<casebook::FamilyRecords> records = m_context.workbook.records(family.id);
+    if (!records)
+        return std::nullopt;
+    return casebook::needsOf(casebook::Casebook(*std::move(records), m_context.catalogue, today));
 }
 
 } // namespace ladlework::ui

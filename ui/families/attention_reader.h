@@ -1,9 +1,9 @@
 #pragma once
 
+#include "casebook/family_needs.h"
 #include "foundation/finding.h"
 #include "people/family.h"
 #include "ui/shared/screen_context.h"
-#include "week/week_plan.h"
 
 #include <QHash>
 #include <QList>
@@ -12,11 +12,7 @@
 
 namespace ladlework::ui {
 
-/// A cooking that was planned and of which nothing was recorded.
-struct OpenCooking {
-    QDate day;
-    QString pot;
-};
+using casebook::OpenCooking;
 
 /// What the practitioner wants to know of a family without opening it.
 struct FamilySummary {
@@ -30,8 +26,9 @@ struct FamilySummary {
     [[nodiscard]] std::optional<Finding::Severity> worst() const { return worstOf(attention); }
 };
 
-/// Keeps a summary of every family. Names are there at once; what needs a family's whole records
-/// is read a few milliseconds at a time while the window stays alive.
+/// Keeps a summary of every family. Names are there at once; the rest follows while the window
+/// stays alive: excerpts of all families in one reading, and their needs a few milliseconds at a
+/// time. A family that was changed, or whose excerpt does not tell, is read whole.
 class AttentionReader final : public QObject {
     Q_OBJECT
 public:
@@ -56,11 +53,14 @@ Q_SIGNALS:
 private:
     void readFamilies();
     void readSome();
-    void read(FamilySummary& summary) const;
+    void read(FamilySummary& summary);
+    [[nodiscard]] std::optional<casebook::FamilyNeeds> needsOf(const people::Family& family);
 
     const ScreenContext& m_context;
     QList<FamilySummary> m_summaries;
     QList<FamilyId> m_waiting;
+    bool m_excerptsWanted = false;
+    QHash<FamilyId, casebook::FamilyExcerpt> m_excerpts; ///< of families that wait
     QTimer m_timer;
 };
 

@@ -27,7 +27,17 @@ QString wordsFor(const Finding& finding) {
         return FamiliesModel::tr("Nothing entered");
     if (finding.code == u"review-due")
         return FamiliesModel::tr("Review due");
-    if (finding.code == u"retry-due")
+    if (finding.code == u"ladder-stuck")
+        return FamiliesModel::tr("Ladder stuck");
+    if (finding.code == u"target-reached")
+        return FamiliesModel::tr("Target reached");
+    if (finding.code == u"target-held")
+        return FamiliesModel::tr("Held long enough");
+    if (finding.code.startsWith(u"weight-"))
+        return FamiliesModel::tr("Weight lost");
+    if (finding.code == u"retry-barred")
+        return FamiliesModel::tr("New try must not go on");
+    if (finding.code.startsWith(u"retry-"))
         return FamiliesModel::tr("New try due");
     if (finding.code == u"stock-past-use")
         return FamiliesModel::tr("Stock past its day");

@@ -19,9 +19,10 @@ QString dayWords(QDate day) {
 QString screenFor(const Finding& finding) {
     if (finding.code == u"no-entry" || finding.code == u"red-flag")
         return QStringLiteral("log");
-    if (finding.code == u"ladder-stopped")
+    if (finding.code == u"ladder-stopped" || finding.code == u"ladder-stuck" ||
+        finding.code == u"target-reached" || finding.code.startsWith(u"weight-"))
         return QStringLiteral("progress");
-    if (finding.code == u"retry-due")
+    if (finding.code.startsWith(u"retry-") || finding.code == u"target-held")
         return QStringLiteral("members");
     if (finding.code == u"review-due")
         return QStringLiteral("notes");

@@ -2,12 +2,15 @@
 
 #include <QCoreApplication>
 #include <QRegularExpression>
+#include <QTime>
 
 namespace ladlework::ui {
 
 namespace {
 
 constexpr int strongest = 10;
+constexpr int secondsAMinute = 60;
+constexpr int millisecondsASecond = 1000;
 
 struct DayCells {
     Q_DECLARE_TR_FUNCTIONS(DayCells)
@@ -37,12 +40,49 @@ const SymptomWord* match(const QString& typed, const QList<SymptomWord>& symptom
     return only;
 }
 
+/// Takes " from jar 1" off the end.
+QString takeSource(QString& text) {
+    static const QRegularExpression pattern(QStringLiteral("^(.*?)\\s+from\\s+(.+)$"),
+                                            QRegularExpression::CaseInsensitiveOption);
+    const QRegularExpressionMatch found = pattern.match(text);
+    if (!found.hasMatch())
+        return {};
+    text = found.captured(1).trimmed();
+    return found.captured(2).trimmed();
+}
+
+/// Takes "at 14:30" and "for 2 h" off the end, in either order.
+Outcome takeTimes(QString& text, ReactionCell& cell) {
+    static const QRegularExpression pattern(QStringLiteral("^(.*\\S)\\s+(at|for)\\s+(\\d.*)$"),
+                                            QRegularExpression::CaseInsensitiveOption);
+    for (QRegularExpressionMatch found = pattern.match(text); found.hasMatch();
+         found = pattern.match(text)) {
+        const QString words = found.captured(3).trimmed();
+        if (found.captured(2).toLower() == u"at") {
+            const QTime time = QTime::fromString(words, QStringLiteral("H:mm"));
+            if (!time.isValid())
+                return problem(
+                    Problem::Kind::BadInput,
+                    DayCells::tr("\"%1\" is no time of day; type it as 14:30.").arg(words));
+            cell.startMinute = time.msecsSinceStartOfDay() / (secondsAMinute * millisecondsASecond);
+        } else {
+            const Result<quantity::Duration> lasted = quantity::parseDuration(words);
+            if (!lasted)
+                return passOn(lasted);
+            cell.minutes = qRound(lasted->toMinutes());
+        }
+        text = found.captured(1).trimmed();
+    }
+    return {};
+}
+
 } // namespace
 
 Result<DrinkCell> readDrink(const QString& text, quantity::MeasureSystem measures) {
     DrinkCell cell;
     QString rest = text;
     cell.another = takePlus(rest);
+    cell.from = takeSource(rest);
     const QString word = rest.toLower();
     if (word == u"=" || word == u"same" || word == DayCells::tr("same")) {
         cell.asAsked = true;
@@ -66,6 +106,8 @@ Result<ReactionCell> readReaction(const QString& text, const QList<SymptomWord>&
         cell.none = true;
         return cell;
     }
+    if (const Outcome times = takeTimes(rest, cell); !times)
+        return passOn(times);
     static const QRegularExpression pattern(QStringLiteral("^(.*?)[\\s,:]*(\\d+)?$"));
     const QRegularExpressionMatch found = pattern.match(rest);
     const QString typed = found.captured(1).trimmed();

@@ -5,6 +5,7 @@
 
 #include <QString>
 #include <QStringList>
+#include <optional>
 
 namespace ladlework::ui {
 
@@ -13,10 +14,11 @@ struct DrinkCell {
     bool another = false;    ///< "+ 1/2 cup": one more drink of the day
     bool asAsked = false;    ///< "same", "=": the amount that was asked
     quantity::Volume volume; ///< 0 for "missed"; not set with asAsked
+    QString from;            ///< "jar 1" of "3/4 from jar 1"; empty when it was not said
 };
 
-/// Reads "3/4", "250 ml", "2 tbsp", "+ 1/2 cup", "same", "=", "missed", "0". BadInput with a
-/// sentence for anything else.
+/// Reads "3/4", "250 ml", "2 tbsp", "+ 1/2 cup", "same", "=", "missed", "0", each also with what it
+/// came out of: "3/4 from jar 1". BadInput with a sentence for anything else.
 Result<DrinkCell> readDrink(const QString& text, quantity::MeasureSystem measures);
 
 /// What was typed into the cell of how it was borne.
@@ -26,6 +28,8 @@ struct ReactionCell {
     QString symptom;      ///< the full name from the list when a part of it was typed
     int strength = 0;     ///< 0-10
     bool redFlag = false;
+    std::optional<int> startMinute; ///< "at 14:30"; minutes after midnight
+    std::optional<int> minutes;     ///< "for 2 h"
 };
 
 /// A symptom of the list, as the cell needs it.
@@ -34,8 +38,9 @@ struct SymptomWord {
     bool redFlag = false;
 };
 
-/// Reads "bloating 3", "+ headache 2", "fainting", "fine". The strength, 0-10, may be left out only
-/// for a red flag, which counts as 10. BadInput with a sentence for anything else.
+/// Reads "bloating 3", "+ headache 2 at 14:30 for 2 h", "fainting", "fine". The strength, 0-10, may
+/// be left out only for a red flag, which counts as 10; the time it began and how long it lasted
+/// come last and may be left out. BadInput with a sentence for anything else.
 Result<ReactionCell> readReaction(const QString& text, const QList<SymptomWord>& symptoms);
 
 } // namespace ladlework::ui

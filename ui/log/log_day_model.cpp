@@ -1,5 +1,7 @@
 #include "ui/log/log_day_model.h"
 
+#include "ui/shared/asked_amount.h"
+
 #include <algorithm>
 
 namespace ladlework::ui {
@@ -44,12 +46,8 @@ Volume LogDayModel::askedAt(int row) const {
     const Standing* standing = standingAt(row);
     if (!standing)
         return {};
-    if (const intake::LadderDay* day = ladderDay(*standing)) {
-        constexpr int stoppedRule = 1; // stopped before this day: nothing was asked on it
-        const bool stopped =
-            day->decision == intake::LadderDecision::Stop && day->rule == stoppedRule;
-        return stopped ? Volume{} : day->asked;
-    }
+    if (const intake::LadderDay* day = ladderDay(*standing))
+        return askedOn(*m_casebook, *standing, *day);
     return m_casebook->plannedAmounts(standing->member.id, m_day, 1).value(0);
 }
 
@@ -91,7 +89,10 @@ QVariant LogDayModel::data(const QModelIndex& index, int role) const {
         const Volume asked = askedAt(index.row());
         if (asked > Volume{})
             return quantity::printVolume(asked, m_casebook->records().family.measures);
-        return standing->ladder ? tr("nothing: stopped") : tr("no ladder");
+        if (!standing->ladder)
+            return tr("no ladder");
+        return standing->replay.state == intake::LadderState::Stopped ? tr("nothing: stopped")
+                                                                      : tr("nothing");
     }
     case DrunkColumn:
         return drunkText(*standing, role == Qt::EditRole);
@@ -99,7 +100,7 @@ QVariant LogDayModel::data(const QModelIndex& index, int role) const {
         return borneText(*standing);
     default: {
         const intake::LadderDay* day = ladderDay(*standing);
-        return day && standing->ladder ? intake::explain(*day, standing->ladder->rules) : QString();
+        return day ? whyWords(*m_casebook, *standing, *day) : QString();
     }
     }
 }

@@ -1,7 +1,6 @@
 #include "ui/log/log_delegates.h"
 
 #include "ui/log/drink_source.h"
-#include "ui/log/log_writer.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>
@@ -41,19 +40,28 @@ private:
 
 } // namespace
 
+QWidget* DrinkDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                                     const QModelIndex& index) const {
+    QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
+    if (auto* line = qobject_cast<QLineEdit*>(editor))
+        line->setPlaceholderText(tr("3/4, same (as asked), missed"));
+    return editor;
+}
+
 QWidget* SymptomDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                                        const QModelIndex& index) const {
     QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
     if (auto* line = qobject_cast<QLineEdit*>(editor)) {
         QStringList names;
-        for (const SymptomWord& word : symptomWords())
-            names.append(word.name + u' ');
+        for (const SymptomWord& word : m_words)
+            names.append(m_strengthFollows ? word.name + u' ' : word.name);
         auto* completer = new QCompleter(names, line);
         completer->setCaseSensitivity(Qt::CaseInsensitive);
         completer->setFilterMode(Qt::MatchContains);
         line->setCompleter(completer);
         completer->popup()->installEventFilter(new EnterForwarder(*line));
-        line->setPlaceholderText(tr("such as: bloating 3"));
+        line->setPlaceholderText(m_strengthFollows ? tr("bloating 3 at 14:30 for 2 h")
+                                                   : tr("what was felt"));
     }
     return editor;
 }

@@ -1,19 +1,36 @@
 #pragma once
 
 #include "casebook/casebook.h"
+#include "ui/log/day_cells.h"
 
 #include <QStyledItemDelegate>
 #include <memory>
 
 namespace ladlework::ui {
 
-/// Types a reaction with the practice's symptom list to complete from.
-class SymptomDelegate final : public QStyledItemDelegate {
+/// Types what was drunk; the empty editor says what can be typed.
+class DrinkDelegate final : public QStyledItemDelegate {
     Q_OBJECT
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const override;
+};
+
+/// Types a reaction with the practice's symptom list to complete from.
+class SymptomDelegate final : public QStyledItemDelegate {
+    Q_OBJECT
+public:
+    /// `strengthFollows`: the strength is typed after the name in the same cell.
+    SymptomDelegate(bool strengthFollows, QObject* parent)
+        : QStyledItemDelegate(parent), m_strengthFollows(strengthFollows) {}
+    void setWords(const QList<SymptomWord>& words) { m_words = words; }
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                          const QModelIndex& index) const override;
+
+private:
+    bool m_strengthFollows;
+    QList<SymptomWord> m_words;
 };
 
 /// Chooses the container or pot that a drink came out of.

@@ -1,25 +1,29 @@
 #include "ui/log/log_screen.h"
 
-#include "intake/red_flags.h"
-#include "ui/log/drinks_model.h"
+#include "ui/log/day_strip.h"
+#include "ui/log/import_panel.h"
 #include "ui/log/log_day_model.h"
 #include "ui/log/log_delegates.h"
-#include "ui/log/reactions_model.h"
+#include "ui/log/member_day_panel.h"
+#include "ui/log/what_now_panel.h"
 #include "ui/paint/theme.h"
-#include "ui/shared/amount_delegate.h"
 #include "ui/shared/character_width.h"
+#include "ui/shared/choices.h"
 #include "ui/shared/day_edit.h"
+#include "ui/shared/page_scroll.h"
+#include "ui/shared/problem_line.h"
 #include "ui/shared/section.h"
-#include "ui/shared/side_by_side.h"
 #include "ui/shared/table_look.h"
 
 #include <QAction>
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <utility>
@@ -27,24 +31,39 @@
 namespace ladlework::ui {
 
 namespace {
-constexpr int dayWidth = 24;   ///< characters
-constexpr int drunkWidth = 21; ///< characters
-constexpr int feltWidth = 34;  ///< characters
+constexpr int dayWidth = 24;    ///< characters
+constexpr int drunkWidth = 30;  ///< characters
+constexpr int feltWidth = 34;   ///< characters
+constexpr int sourceWidth = 34; ///< characters
 constexpr int mostMembers = 9;
-constexpr int mostDetails = 6;
 } // namespace
 
 LogScreen::LogScreen(const ScreenContext& context, QWidget* parent)
-    : FamilyScreen(context, parent), m_writer(context, this), m_model(new LogDayModel(this)),
-      m_drinks(new DrinksModel(this)), m_reactions(new ReactionsModel(this)) {
+    : FamilyScreen(context, parent),
+      m_writer(context, [this](const QString& sentence) { m_problem->say(sentence); }),
+      m_pages(new QStackedWidget(this)), m_import(new ImportPanel(context, this)),
+      m_whatNow(new WhatNowPanel(this)), m_model(new LogDayModel(this)),
+      m_problem(new ProblemLine(this)), m_details(new MemberDayPanel(m_writer, this)) {
+    m_pages->addWidget(makeDayPage());
+    m_pages->addWidget(m_import);
     auto* layout = new QVBoxLayout(this);
-    layout->setSpacing(step(*this));
-    layout->addWidget(makeHead());
-    layout->addWidget(makeDayTable());
-    layout->addWidget(makeDetails());
-    layout->addStretch(1);
+    layout->addWidget(m_pages);
     makeActions();
     connectModels();
+    connectImport();
+}
+
+QWidget* LogScreen::makeDayPage() {
+    auto* page = new QWidget(this);
+    auto* layout = new QVBoxLayout(page);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(step(*this));
+    layout->addWidget(makeHead());
+    layout->addWidget(m_whatNow);
+    layout->addWidget(makeDayTable());
+    layout->addWidget(m_details);
+    layout->addStretch(1);
+    return new PageScroll(page, this);
 }
 
 QWidget* LogScreen::makeHead() {
@@ -62,30 +81,45 @@ QWidget* LogScreen::makeHead() {
     before->setToolTip(tr("Alt+Left"));
     m_after->setToolTip(tr("Alt+Right"));
     CharacterWidth::hold(*m_dayEdit, dayWidth);
-    auto* all = new QPushButton(tr("Everyone as asked"), head);
-    all->setToolTip(tr("Enters the amount asked for all who have no entry yet"));
+    m_strip = new DayStrip(head);
     row->addWidget(label);
     row->addWidget(m_dayEdit);
     row->addWidget(before);
     row->addWidget(m_after);
     row->addWidget(m_weekday);
     row->addStretch();
-    row->addWidget(all);
+    row->addWidget(m_strip);
     connect(m_dayEdit, &QuantityEdit::valueCommitted, this, [this] { setDay(m_dayEdit->day()); });
     connect(before, &QPushButton::clicked, this, [this] { setDay(m_day.addDays(-1)); });
     connect(m_after, &QPushButton::clicked, this, [this] { setDay(m_day.addDays(1)); });
-    connect(all, &QPushButton::clicked, this, &LogScreen::enterAllAsAsked);
+    connect(m_strip, &DayStrip::dayChosen, this, &LogScreen::setDay);
     return head;
 }
 
 QWidget* LogScreen::makeDayTable() {
     auto* section = new Section(tr("The family's day"), this);
-    section->setRemark(tr("Type an amount, \"same\" or \"missed\", and Enter for the next member; "
-                          "what was felt as \"bloating 3\"; + for one more."));
+    section->setRemark(tr("Enter goes to the next member. \"same\" or = is what was asked; + adds "
+                          "one more; \"missed\" is nothing."));
+    auto* sourceLabel = new QLabel(tr("Out &of"), section);
+    m_source = new QComboBox(section);
+    m_source->setAccessibleName(tr("What the drinks entered from now on come out of"));
+    m_source->setToolTip(tr("Counts for what is entered from now on; \"3/4 from jar 1\" says it "
+                            "for one drink"));
+    CharacterWidth::hold(*m_source, sourceWidth);
+    sourceLabel->setBuddy(m_source);
+    auto* all = new QPushButton(tr("Everyone as asked"), section);
+    all->setToolTip(tr("Enters the amount asked for all who have no entry yet (Ctrl+E)"));
+    section->addAction(sourceLabel);
+    section->addAction(m_source);
+    section->addAction(all);
+    connect(all, &QPushButton::clicked, this, &LogScreen::enterAllAsAsked);
+    connect(m_source, &QComboBox::activated, this, &LogScreen::takeSource);
     m_table = makeTable(m_model, tr("What each member drank and what was felt"),
                         LogDayModel::DecisionColumn, this);
     m_table->setWordWrap(true);
-    m_table->setItemDelegateForColumn(LogDayModel::BorneColumn, new SymptomDelegate(this));
+    m_symptoms = new SymptomDelegate(true, this);
+    m_table->setItemDelegateForColumn(LogDayModel::DrunkColumn, new DrinkDelegate(this));
+    m_table->setItemDelegateForColumn(LogDayModel::BorneColumn, m_symptoms);
     const int character = fontMetrics().averageCharWidth();
     QHeaderView* head = m_table->horizontalHeader();
     for (const auto& [column, width] : {std::pair(LogDayModel::DrunkColumn, drunkWidth),
@@ -95,63 +129,47 @@ QWidget* LogScreen::makeDayTable() {
     }
     connect(head, &QHeaderView::sectionResized, this, &LogScreen::fitTables);
     m_table->installEventFilter(this);
+    m_said = new QLabel(section);
+    m_said->setForegroundRole(QPalette::PlaceholderText);
+    m_said->hide();
     section->body()->addWidget(m_table);
+    section->body()->addWidget(m_problem);
+    section->body()->addWidget(m_said);
     return section;
 }
 
-QWidget* LogScreen::makeDetails() {
-    m_details = new Section(tr("Drinks and reactions"), this);
-    m_drinksTable = makeTable(m_drinks, tr("Drinks of the member"), DrinksModel::NoteColumn, this);
-    m_sources = new SourceDelegate(this);
-    m_drinksTable->setItemDelegateForColumn(DrinksModel::SourceColumn, m_sources);
-    m_drinksTable->setItemDelegateForColumn(
-        DrinksModel::AmountColumn, new AmountDelegate(AmountDelegate::Kind::Volume,
-                                                      quantity::MeasureSystem::UsCustomary, this));
-    m_reactionsTable =
-        makeTable(m_reactions, tr("Reactions of the member"), ReactionsModel::NoteColumn, this);
-    m_drinksTable->installEventFilter(this);
-    m_reactionsTable->installEventFilter(this);
-    m_noDrinks = new QLabel(tr("No drink entered. What it came out of and a note go here."), this);
-    m_noReactions = new QLabel(tr("Nothing felt was entered. When it began and how long it lasted "
-                                  "go here."),
-                               this);
-    for (QLabel* words : {m_noDrinks, m_noReactions}) {
-        words->setForegroundRole(QPalette::PlaceholderText);
-        words->setWordWrap(true);
-    }
-    auto* sides = new SideBySide(this);
-    sides->setSpacing(2 * step(*this));
-    for (const auto& [table, words] :
-         {std::pair(m_drinksTable, m_noDrinks), std::pair(m_reactionsTable, m_noReactions)}) {
-        auto* side = new QWidget(sides);
-        auto* column = new QVBoxLayout(side);
-        column->setContentsMargins(0, 0, 0, 0);
-        column->addWidget(table);
-        column->addWidget(words);
-        column->addStretch();
-        sides->add(side);
-    }
-    m_details->body()->addWidget(sides);
-    return m_details;
-}
-
 void LogScreen::makeActions() {
-    auto* before = new QAction(tr("Go to the day before"), this);
-    before->setShortcut(QKeySequence(Qt::ALT | Qt::Key_Left));
-    connect(before, &QAction::triggered, this, [this] { setDay(m_day.addDays(-1)); });
-    auto* after = new QAction(tr("Go to the day after"), this);
-    after->setShortcut(QKeySequence(Qt::ALT | Qt::Key_Right));
-    connect(after, &QAction::triggered, this, [this] { setDay(m_day.addDays(1)); });
-    auto* all = new QAction(tr("Everyone drank what was asked"), this);
-    all->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_E));
-    all->setStatusTip(tr("Enters the amount asked for all who have no entry yet"));
-    connect(all, &QAction::triggered, this, &LogScreen::enterAllAsAsked);
-    auto* today = new QAction(tr("Go to today"), this);
-    today->setShortcut(QKeySequence(Qt::ALT | Qt::Key_Home));
-    connect(today, &QAction::triggered, this, [this] { setDay(book().today()); });
-    for (QAction* step : {before, after, today})
-        step->setStatusTip(tr("Shows another day of the log"));
-    addActions({before, after, today, all});
+    const auto make = [this](const QString& text, const QString& tip, const QKeySequence& keys,
+                             auto&& work) {
+        auto* action = new QAction(text, this);
+        action->setShortcut(keys);
+        action->setStatusTip(tip);
+        connect(action, &QAction::triggered, this, work);
+        addAction(action);
+    };
+    const QString another = tr("Shows another day of the log");
+    make(tr("Go to the day before"), another, QKeySequence(Qt::ALT | Qt::Key_Left),
+         [this] { setDay(m_day.addDays(-1)); });
+    make(tr("Go to the day after"), another, QKeySequence(Qt::ALT | Qt::Key_Right),
+         [this] { setDay(m_day.addDays(1)); });
+    make(tr("Go to today"), another, QKeySequence(Qt::ALT | Qt::Key_Home),
+         [this] { setDay(book().today()); });
+    make(tr("Go to the latest day with something missing"),
+         tr("The latest day of the last two weeks on which somebody has no entry"),
+         QKeySequence(Qt::ALT | Qt::Key_Up), [this] { goToOpenDay(); });
+    make(tr("Everyone drank what was asked"),
+         tr("Enters the amount asked for all who have no entry yet"),
+         QKeySequence(Qt::CTRL | Qt::Key_E), [this] { enterAllAsAsked(); });
+    make(tr("Paste a filled sheet"), tr("Shows first what each copied line would do"),
+         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V), [this] {
+             showImport(true);
+             m_import->paste();
+         });
+    make(tr("Open a filled sheet"), tr("A table saved as CSV; shows first what it would do"),
+         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O), [this] {
+             showImport(true);
+             m_import->openFile();
+         });
 }
 
 void LogScreen::connectModels() {
@@ -163,40 +181,85 @@ void LogScreen::connectModels() {
         if (const casebook::Standing* standing = m_model->standingAt(row))
             m_writer.reaction(book(), standing->member, m_day, text);
     });
-    connect(m_drinks, &DrinksModel::entryChanged, this, [this](const intake::IntakeEntry& entry) {
-        m_writer.change(entry, nameOf(entry.member));
-    });
-    connect(m_reactions, &ReactionsModel::reactionChanged, this,
-            [this](const intake::Reaction& reaction) {
-                m_writer.change(reaction, nameOf(reaction.member));
-            });
-    connect(m_reactions, &ReactionsModel::refused, this,
-            [this](const QString& sentence) { context().desk.tell(this, sentence); });
+    connect(m_details, &MemberDayPanel::refused, m_problem, &ProblemLine::say);
+    connect(m_whatNow, &WhatNowPanel::decisionWanted, this,
+            [this] { Q_EMIT screenWanted(QStringLiteral("progress")); });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &LogScreen::showDetails);
-    for (QAbstractItemDelegate* delegate :
-         {m_table->itemDelegate(), m_table->itemDelegateForColumn(LogDayModel::BorneColumn)})
-        connect(delegate, &QAbstractItemDelegate::closeEditor, this,
+    for (int column : {LogDayModel::DrunkColumn, LogDayModel::BorneColumn})
+        connect(m_table->itemDelegateForColumn(column), &QAbstractItemDelegate::closeEditor, this,
                 [this](QWidget*, QAbstractItemDelegate::EndEditHint hint) { afterEditor(hint); });
+}
+
+void LogScreen::connectImport() {
+    connect(m_import, &ImportPanel::leave, this, [this] { showImport(false); });
+    connect(m_import, &ImportPanel::added, this, [this](int lines, QDate latest) {
+        showImport(false);
+        setDay(latest);
+        m_said->setText(
+            lines == 1 ? tr("One line of the sheet was added. Undo takes it back.")
+                       : tr("%1 lines of the sheet were added. Undo takes them back.").arg(lines));
+        m_said->show();
+    });
+}
+
+void LogScreen::showImport(bool shown) {
+    m_pages->setCurrentIndex(shown ? 1 : 0);
+    if (shown)
+        m_import->firstField()->setFocus();
+    else
+        m_table->setFocus();
 }
 
 void LogScreen::setDay(QDate day) {
     if (!day.isValid() || day > book().today())
         day = book().today();
     m_day = day;
+    m_problem->clear();
+    m_said->hide();
     showDay();
 }
 
 void LogScreen::refresh(bool sameFamily) {
     if (!sameFamily || !m_day.isValid())
         m_day = book().today();
-    m_sources->setCasebook(sharedBook());
-    qobject_cast<AmountDelegate*>(m_drinksTable->itemDelegateForColumn(DrinksModel::AmountColumn))
-        ->setMeasures(measures());
+    if (!sameFamily) {
+        m_problem->clear();
+        m_said->hide();
+        m_import->clear();
+        m_pages->setCurrentIndex(0);
+        m_writer.setSource({});
+        m_source->setCurrentIndex(0);
+    }
+    m_import->setCasebook(sharedBook());
+    m_symptoms->setWords(symptomWords(book().records()));
+    showSources();
     showDay();
 }
 
+void LogScreen::showSources() {
+    QList<Choice> choices;
+    for (const DrinkSource& source : drinkSources(book()))
+        choices.append(
+            {source.name, QStringLiteral("%1/%2").arg(source.pot.value).arg(source.lot.value)});
+    setChoices(*m_source, choices, m_source->currentData());
+    takeSource(); // a container that was drunk to the end is no source any more
+}
+
+void LogScreen::takeSource() {
+    m_writer.setSource(drinkSources(book()).value(m_source->currentIndex()));
+}
+
 void LogScreen::showDay() {
+    showHead();
+    m_model->show(sharedBook(), m_day);
+    m_whatNow->show(book(), m_day);
+    if (!m_table->currentIndex().isValid())
+        m_table->setCurrentIndex(m_model->index(firstOpenRow(), LogDayModel::DrunkColumn));
+    showDetails();
+}
+
+void LogScreen::showHead() {
     m_dayEdit->setToday(book().today());
     m_dayEdit->setRange({}, book().today());
     m_dayEdit->setDay(m_day);
@@ -206,11 +269,7 @@ void LogScreen::showDay() {
                        : ago == 1 ? tr("%1, yesterday").arg(weekday)
                                   : tr("%1, %2 days ago").arg(weekday).arg(ago));
     m_after->setEnabled(ago > 0);
-    m_model->show(sharedBook(), m_day);
-    if (!m_table->currentIndex().isValid())
-        m_table->setCurrentIndex(m_model->index(firstOpenRow(), LogDayModel::DrunkColumn));
-    showDetails();
-    setFindings(findingsOfDay());
+    m_strip->show(book(), m_day);
 }
 
 int LogScreen::firstOpenRow() const {
@@ -223,35 +282,15 @@ int LogScreen::firstOpenRow() const {
 void LogScreen::fitTables() {
     m_table->resizeRowsToContents();
     fitRows(*m_table, 1, mostMembers);
-    fitRows(*m_drinksTable, 1, mostDetails);
-    fitRows(*m_reactionsTable, 1, mostDetails);
 }
 
 void LogScreen::showDetails() {
-    const casebook::Standing* standing = current();
-    m_details->setVisible(standing);
-    if (!standing)
-        return;
-    m_details->setTitle(tr("Drinks and reactions: %1").arg(standing->member.name));
-    m_drinks->show(sharedBook(), standing->member.id, m_day);
-    m_reactions->show(book().records().reactions, standing->member.id, m_day);
-    const bool drinks = m_drinks->rowCount() > 0;
-    const bool reactions = m_reactions->rowCount() > 0;
-    m_drinksTable->setVisible(drinks);
-    m_noDrinks->setVisible(!drinks);
-    m_reactionsTable->setVisible(reactions);
-    m_noReactions->setVisible(!reactions);
-    m_details->setRemark(drinks || reactions ? tr("Delete takes the chosen one out.") : QString());
+    m_details->show(sharedBook(), current(), m_day);
     fitTables();
 }
 
 const casebook::Standing* LogScreen::current() const {
     return m_model->standingAt(m_table->currentIndex().row());
-}
-
-QString LogScreen::nameOf(MemberId member) const {
-    const casebook::Standing* standing = book().standing(member);
-    return standing ? standing->member.name : QString();
 }
 
 void LogScreen::moveDown() {
@@ -283,16 +322,6 @@ void LogScreen::clearCell() {
         m_model->setData(cell, QString(), Qt::EditRole);
 }
 
-void LogScreen::removeDrink() {
-    if (const auto* entry = m_drinks->entryAt(m_drinksTable->currentIndex().row()))
-        m_writer.remove(intake::IntakeEntry(*entry), nameOf(entry->member));
-}
-
-void LogScreen::removeReaction() {
-    if (const auto* reaction = m_reactions->reactionAt(m_reactionsTable->currentIndex().row()))
-        m_writer.remove(intake::Reaction(*reaction), nameOf(reaction->member));
-}
-
 void LogScreen::enterAllAsAsked() {
     QList<std::pair<people::Member, quantity::Volume>> asked;
     for (int row = 0; row < m_model->rowCount(); ++row)
@@ -300,40 +329,33 @@ void LogScreen::enterAllAsAsked() {
     m_writer.allAsAsked(book(), m_day, asked);
 }
 
-Findings LogScreen::findingsOfDay() const {
-    Findings findings;
-    for (const intake::Reaction& reaction : book().records().reactions) {
-        const casebook::Standing* standing = book().standing(reaction.member);
-        if (reaction.day == m_day && reaction.redFlag && standing)
-            findings += intake::redFlagFindings(reaction.symptom, standing->band,
-                                                book().records().practice.emergencyNumber);
-    }
-    return findings;
+void LogScreen::goToOpenDay() {
+    const QDate open = m_strip->latestOpen();
+    if (open.isValid())
+        setDay(open);
+    else
+        m_problem->say(tr("Nothing is missing in the last two weeks."));
 }
 
 bool LogScreen::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() != QEvent::KeyPress)
+    if (event->type() != QEvent::KeyPress || watched != m_table)
         return FamilyScreen::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
     const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
     // While a cell is open its editor has the focus and ends with Enter by itself.
-    if (watched == m_table && enter && m_table->hasFocus()) {
+    if (enter && m_table->hasFocus()) {
         moveDown();
         return true;
     }
-    if (key->key() != Qt::Key_Delete)
-        return FamilyScreen::eventFilter(watched, event);
-    if (watched == m_table)
+    if (key->key() == Qt::Key_Delete) {
         clearCell();
-    else if (watched == m_drinksTable)
-        removeDrink();
-    else
-        removeReaction();
-    return true;
+        return true;
+    }
+    return FamilyScreen::eventFilter(watched, event);
 }
 
 QWidget* LogScreen::firstField() {
-    return m_table;
+    return m_pages->currentIndex() == 0 ? m_table : m_import->firstField();
 }
 
 } // namespace ladlework::ui

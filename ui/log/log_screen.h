@@ -5,21 +5,26 @@
 
 #include <QAbstractItemDelegate>
 
+class QComboBox;
 class QLabel;
 class QPushButton;
+class QStackedWidget;
 class QTableView;
 
 namespace ladlework::ui {
 
 class DayEdit;
-class DrinksModel;
+class DayStrip;
+class ImportPanel;
 class LogDayModel;
-class ReactionsModel;
-class Section;
-class SourceDelegate;
+class MemberDayPanel;
+class ProblemLine;
+class SymptomDelegate;
+class WhatNowPanel;
 
 /// A day's drinking and reactions of the whole family, by keyboard: type an amount, Enter, the
-/// next member. Below, the single drinks and reactions of the member in hand.
+/// next member. Below, the single drinks and reactions of the member in hand. A filled sheet is
+/// taken in on a page of its own.
 class LogScreen final : public FamilyScreen {
     Q_OBJECT
 public:
@@ -33,40 +38,43 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    QWidget* makeDayPage();
     QWidget* makeHead();
     QWidget* makeDayTable();
-    QWidget* makeDetails();
     void makeActions();
     void connectModels();
+    void connectImport();
     void showDay();
+    void showHead();
+    void showSources();
     void showDetails();
+    void showImport(bool shown);
+    void takeSource();
     void moveDown();
     void afterEditor(QAbstractItemDelegate::EndEditHint hint);
     void clearCell();
-    void removeDrink();
-    void removeReaction();
     void fitTables();
     void enterAllAsAsked();
+    void goToOpenDay();
     [[nodiscard]] const casebook::Standing* current() const;
     [[nodiscard]] int firstOpenRow() const;
-    [[nodiscard]] QString nameOf(MemberId member) const;
-    [[nodiscard]] Findings findingsOfDay() const;
 
     LogWriter m_writer;
     QDate m_day;
+    QStackedWidget* m_pages = nullptr;
+    ImportPanel* m_import = nullptr;
     DayEdit* m_dayEdit = nullptr;
     QLabel* m_weekday = nullptr;
     QPushButton* m_after = nullptr;
+    DayStrip* m_strip = nullptr;
+    QLabel* m_said = nullptr;
+    WhatNowPanel* m_whatNow = nullptr;
+    QComboBox* m_source = nullptr;
     LogDayModel* m_model = nullptr;
     QTableView* m_table = nullptr;
-    Section* m_details = nullptr;
-    QLabel* m_noDrinks = nullptr;
-    QLabel* m_noReactions = nullptr;
-    DrinksModel* m_drinks = nullptr;
-    QTableView* m_drinksTable = nullptr;
-    SourceDelegate* m_sources = nullptr;
-    ReactionsModel* m_reactions = nullptr;
-    QTableView* m_reactionsTable = nullptr;
+    SymptomDelegate* m_symptoms = nullptr;
+    ProblemLine* m_problem = nullptr;
+    MemberDayPanel* m_details = nullptr;
 };
 
 } // namespace ladlework::ui

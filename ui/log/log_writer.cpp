@@ -32,24 +32,32 @@ QList<Record> ofDay(const QList<Record>& all, MemberId member, QDate day) {
 
 } // namespace
 
-QList<SymptomWord> symptomWords() {
+QList<SymptomWord> symptomWords(const casebook::FamilyRecords& records) {
     QList<SymptomWord> words;
+    for (const intake::Symptom& symptom : records.symptoms)
+        words.append({symptom.name, symptom.redFlag});
     for (const intake::SymptomKind& kind : intake::symptomKinds())
-        words.append({kind.name, kind.redFlag});
+        if (kind.redFlag)
+            words.append({kind.name, true});
     return words;
 }
 
-void LogWriter::addDrink(const casebook::Casebook& book, IntakeEntry entry,
+void LogWriter::act(const QString& sentence,
+                    const std::function<Outcome(store::Action&)>& work) const {
+    const Outcome outcome = m_context.workbook.act(sentence, work);
+    m_say(outcome ? QString() : outcome.error().sentence);
+}
+
+void LogWriter::addDrink(const casebook::Casebook& book, const IntakeEntry& entry,
                          const QString& name) const {
     const QString amount = entry.drunk == quantity::Volume{}
                                ? LogWords::tr("nothing")
                                : quantity::printVolume(entry.drunk, book.records().family.measures);
-    m_context.act(m_desk,
-                  LogWords::tr("Entered %1 for %2 on %3").arg(amount, name, dayWords(entry.day)),
-                  [&](store::Action& action) -> Outcome {
-                      const auto added = m_context.workbook.log().addEntry(action, entry);
-                      return added ? Outcome{} : Outcome(passOn(added));
-                  });
+    act(LogWords::tr("Entered %1 for %2 on %3").arg(amount, name, dayWords(entry.day)),
+        [&](store::Action& action) -> Outcome {
+            const auto added = m_context.workbook.log().addEntry(action, entry);
+            return added ? Outcome{} : Outcome(passOn(added));
+        });
 }
 
 void LogWriter::drink(const casebook::Casebook& book, const people::Member& member, QDate day,
@@ -59,63 +67,74 @@ void LogWriter::drink(const casebook::Casebook& book, const people::Member& memb
         if (before.size() == 1)
             remove(before.first(), member.name);
         else if (before.size() > 1)
-            tellSeveral(member.name, static_cast<int>(before.size()));
+            saySeveral(member.name, static_cast<int>(before.size()));
         return;
     }
     const Result<DrinkCell> cell = readDrink(text, book.records().family.measures);
     if (!cell) {
-        m_context.desk.tell(m_desk, cell.error().sentence);
+        m_say(cell.error().sentence);
         return;
     }
     if (cell->asAsked && asked <= quantity::Volume{}) {
-        m_context.desk.tell(
-            m_desk,
+        m_say(
             LogWords::tr("Nothing was asked of %1 on this day; type the amount.").arg(member.name));
         return;
     }
-    IntakeEntry entry;
+    const bool isNew = cell->another || before.isEmpty();
+    if (!isNew && before.size() > 1) {
+        saySeveral(member.name, static_cast<int>(before.size()));
+        return;
+    }
+    IntakeEntry entry = isNew ? IntakeEntry{} : before.first();
     entry.member = member.id;
     entry.day = day;
     entry.drunk = cell->asAsked ? asked : cell->volume;
-    entry.enteredUtc = m_context.clock.nowUtc();
-    if (cell->another || before.isEmpty()) {
+    if (!cell->from.isEmpty() || isNew) {
+        const Result<DrinkSource> source =
+            cell->from.isEmpty() ? Result<DrinkSource>(m_source) : findSource(book, cell->from);
+        if (!source) {
+            m_say(source.error().sentence);
+            return;
+        }
+        const bool nothing = entry.drunk <= quantity::Volume{};
+        entry.pot = nothing ? PotId{} : source->pot;
+        entry.lot = nothing ? LotId{} : source->lot;
+    }
+    if (isNew) {
+        entry.enteredUtc = m_context.clock.nowUtc();
         addDrink(book, entry, member.name);
-    } else if (before.size() == 1) {
-        IntakeEntry changed = before.first();
-        changed.drunk = entry.drunk;
-        change(changed, member.name);
     } else {
-        tellSeveral(member.name, static_cast<int>(before.size()));
+        change(entry, member.name);
     }
 }
 
-void LogWriter::tellSeveral(const QString& name, int drinks) const {
-    m_context.desk.tell(m_desk,
-                        LogWords::tr("%1 has %2 drinks on this day. Change them in the list below, "
-                                     "or type + and the amount of one more.")
-                            .arg(name)
-                            .arg(drinks));
+void LogWriter::saySeveral(const QString& name, int drinks) const {
+    m_say(LogWords::tr("%1 has %2 drinks on this day. Change them in the list below, or type + and "
+                       "the amount of one more.")
+              .arg(name)
+              .arg(drinks));
 }
 
 void LogWriter::reaction(const casebook::Casebook& book, const people::Member& member, QDate day,
                          const QString& text) const {
     const QList<Reaction> before = ofDay(book.records().reactions, member.id, day);
-    const Result<ReactionCell> cell = readReaction(text, symptomWords());
+    const Result<ReactionCell> cell = readReaction(text, symptomWords(book.records()));
     if (!cell) {
-        m_context.desk.tell(m_desk, cell.error().sentence);
+        m_say(cell.error().sentence);
         return;
     }
     if (!cell->another && before.size() > 1) {
-        m_context.desk.tell(m_desk,
-                            LogWords::tr("%1 has %2 reactions on this day. Change them in the "
-                                         "list below, or type + and one more.")
-                                .arg(member.name)
-                                .arg(before.size()));
+        m_say(LogWords::tr("%1 has %2 reactions on this day. Change them in the list below, or "
+                           "type + and one more.")
+                  .arg(member.name)
+                  .arg(before.size()));
         return;
     }
     if (cell->none) {
         if (!before.isEmpty())
             remove(before.first(), member.name);
+        else
+            m_say({});
         return;
     }
     Reaction reaction = cell->another || before.isEmpty() ? Reaction{} : before.first();
@@ -124,19 +143,22 @@ void LogWriter::reaction(const casebook::Casebook& book, const people::Member& m
     reaction.symptom = cell->symptom;
     reaction.strength = cell->strength;
     reaction.redFlag = cell->redFlag;
+    if (cell->startMinute)
+        reaction.startMinute = cell->startMinute;
+    if (cell->minutes)
+        reaction.minutes = cell->minutes;
     if (reaction.id.isStored()) {
         change(reaction, member.name);
         return;
     }
-    m_context.act(m_desk,
-                  LogWords::tr("Entered %1 %2 for %3 on %4")
-                      .arg(reaction.symptom)
-                      .arg(reaction.strength)
-                      .arg(member.name, dayWords(day)),
-                  [&](store::Action& action) -> Outcome {
-                      const auto added = m_context.workbook.log().addReaction(action, reaction);
-                      return added ? Outcome{} : Outcome(passOn(added));
-                  });
+    act(LogWords::tr("Entered %1 %2 for %3 on %4")
+            .arg(reaction.symptom)
+            .arg(reaction.strength)
+            .arg(member.name, dayWords(day)),
+        [&](store::Action& action) -> Outcome {
+            const auto added = m_context.workbook.log().addReaction(action, reaction);
+            return added ? Outcome{} : Outcome(passOn(added));
+        });
 }
 
 void LogWriter::allAsAsked(const casebook::Casebook& book, QDate day,
@@ -150,17 +172,16 @@ void LogWriter::allAsAsked(const casebook::Casebook& book, QDate day,
         entry.member = member.id;
         entry.day = day;
         entry.drunk = volume;
+        entry.pot = m_source.pot;
+        entry.lot = m_source.lot;
         entry.enteredUtc = m_context.clock.nowUtc();
         entries.append(entry);
     }
     if (entries.isEmpty()) {
-        m_context.desk.tell(m_desk,
-                            LogWords::tr("Everyone who is asked to drink has an entry already."));
+        m_say(LogWords::tr("Everyone who is asked to drink has an entry already."));
         return;
     }
-    m_context.act(
-        m_desk,
-        LogWords::tr("Entered what was asked for the rest of the family on %1").arg(dayWords(day)),
+    act(LogWords::tr("Entered what was asked for the rest of the family on %1").arg(dayWords(day)),
         [&](store::Action& action) -> Outcome {
             for (const IntakeEntry& entry : entries) {
                 const auto added = m_context.workbook.log().addEntry(action, entry);
@@ -172,33 +193,29 @@ void LogWriter::allAsAsked(const casebook::Casebook& book, QDate day,
 }
 
 void LogWriter::change(const IntakeEntry& entry, const QString& name) const {
-    m_context.act(
-        m_desk, LogWords::tr("Changed a drink of %1 on %2").arg(name, dayWords(entry.day)),
+    act(LogWords::tr("Changed a drink of %1 on %2").arg(name, dayWords(entry.day)),
         [&](store::Action& action) { return m_context.workbook.log().changeEntry(action, entry); });
 }
 
 void LogWriter::change(const Reaction& reaction, const QString& name) const {
-    m_context.act(m_desk,
-                  LogWords::tr("Changed a reaction of %1 on %2").arg(name, dayWords(reaction.day)),
-                  [&](store::Action& action) {
-                      return m_context.workbook.log().changeReaction(action, reaction);
-                  });
+    act(LogWords::tr("Changed a reaction of %1 on %2").arg(name, dayWords(reaction.day)),
+        [&](store::Action& action) {
+            return m_context.workbook.log().changeReaction(action, reaction);
+        });
 }
 
 void LogWriter::remove(const IntakeEntry& entry, const QString& name) const {
-    m_context.act(m_desk,
-                  LogWords::tr("Removed a drink of %1 on %2").arg(name, dayWords(entry.day)),
-                  [&](store::Action& action) {
-                      return m_context.workbook.log().removeEntry(action, entry.id);
-                  });
+    act(LogWords::tr("Removed a drink of %1 on %2").arg(name, dayWords(entry.day)),
+        [&](store::Action& action) {
+            return m_context.workbook.log().removeEntry(action, entry.id);
+        });
 }
 
 void LogWriter::remove(const Reaction& reaction, const QString& name) const {
-    m_context.act(m_desk,
-                  LogWords::tr("Removed a reaction of %1 on %2").arg(name, dayWords(reaction.day)),
-                  [&](store::Action& action) {
-                      return m_context.workbook.log().removeReaction(action, reaction.id);
-                  });
+    act(LogWords::tr("Removed a reaction of %1 on %2").arg(name, dayWords(reaction.day)),
+        [&](store::Action& action) {
+            return m_context.workbook.log().removeReaction(action, reaction.id);
+        });
 }
 
 } // namespace ladlework::ui

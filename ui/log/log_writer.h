@@ -2,17 +2,23 @@
 
 #include "casebook/casebook.h"
 #include "ui/log/day_cells.h"
+#include "ui/log/drink_source.h"
 #include "ui/shared/screen_context.h"
 
-#include <QWidget>
+#include <functional>
 
 namespace ladlework::ui {
 
 /// Puts what was typed on a day into the workbook, one action each, with a sentence for the
-/// history. What cannot be understood or is ambiguous is told at the desk and nothing is written.
+/// history. What cannot be understood, is ambiguous or is refused is said in words (`say`; an empty
+/// sentence once something was kept) and nothing is written.
 class LogWriter {
 public:
-    LogWriter(const ScreenContext& context, QWidget* desk) : m_context(context), m_desk(desk) {}
+    using Say = std::function<void(const QString& sentence)>;
+    LogWriter(const ScreenContext& context, Say say) : m_context(context), m_say(std::move(say)) {}
+
+    /// What the drinks entered from now on come out of, unless it is typed with them.
+    void setSource(const DrinkSource& source) { m_source = source; }
 
     void drink(const casebook::Casebook& book, const people::Member& member, QDate day,
                quantity::Volume asked, const QString& text) const;
@@ -28,15 +34,17 @@ public:
     void remove(const intake::Reaction& reaction, const QString& name) const;
 
 private:
-    void tellSeveral(const QString& name, int drinks) const;
-    void addDrink(const casebook::Casebook& book, intake::IntakeEntry entry,
+    void act(const QString& sentence, const std::function<Outcome(store::Action&)>& work) const;
+    void saySeveral(const QString& name, int drinks) const;
+    void addDrink(const casebook::Casebook& book, const intake::IntakeEntry& entry,
                   const QString& name) const;
 
     const ScreenContext& m_context;
-    QWidget* m_desk;
+    Say m_say;
+    DrinkSource m_source;
 };
 
-/// The practice's symptom list as words to type.
-QList<SymptomWord> symptomWords();
+/// The words to type for a reaction: the practice's list, and the published red flags.
+QList<SymptomWord> symptomWords(const casebook::FamilyRecords& records);
 
 } // namespace ladlework::ui

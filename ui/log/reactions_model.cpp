@@ -15,9 +15,10 @@ constexpr int secondsAMinute = 60;
 constexpr int strongest = 10;
 } // namespace
 
-void ReactionsModel::show(const QList<Reaction>& all, MemberId member, QDate day) {
+void ReactionsModel::show(const casebook::FamilyRecords& records, MemberId member, QDate day) {
+    m_words = symptomWords(records);
     QList<Reaction> reactions;
-    for (const Reaction& reaction : all)
+    for (const Reaction& reaction : records.reactions)
         if (reaction.member == member && reaction.day == day)
             reactions.append(reaction);
     // The same reactions are changed in place: an open editor and the selection stay.
@@ -96,9 +97,12 @@ bool ReactionsModel::read(Reaction& reaction, int column, const QString& text) {
     switch (column) {
     case SymptomColumn: {
         reaction.symptom = text;
-        const QList<SymptomWord> words = symptomWords();
-        const auto word = std::ranges::find(words, text, &SymptomWord::name);
-        reaction.redFlag = word != words.end() && word->redFlag;
+        const auto word = std::ranges::find_if(m_words, [&text](const SymptomWord& known) {
+            return known.name.compare(text, Qt::CaseInsensitive) == 0;
+        });
+        reaction.redFlag = word != m_words.end() && word->redFlag;
+        if (word != m_words.end())
+            reaction.symptom = word->name;
         return !text.isEmpty();
     }
     case StrengthColumn: {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "casebook/casebook.h"
+#include "ui/log/day_cells.h"
 
 #include <QAbstractTableModel>
 
@@ -20,7 +21,7 @@ public:
     };
 
     using QAbstractTableModel::QAbstractTableModel;
-    void show(const QList<intake::Reaction>& all, MemberId member, QDate day);
+    void show(const casebook::FamilyRecords& records, MemberId member, QDate day);
     [[nodiscard]] const intake::Reaction* reactionAt(int row) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -40,6 +41,7 @@ private:
     [[nodiscard]] static QString began(const intake::Reaction& reaction);
     [[nodiscard]] bool read(intake::Reaction& reaction, int column, const QString& text);
     QList<intake::Reaction> m_reactions;
+    QList<SymptomWord> m_words;
 };
 
 } // namespace ladlework::ui

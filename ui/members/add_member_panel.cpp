@@ -2,6 +2,7 @@
 
 #include "ui/shared/day_edit.h"
 #include "ui/shared/day_text.h"
+#include "ui/shared/problem_line.h"
 #include "ui/shared/text_field.h"
 
 #include <QFormLayout>
@@ -17,7 +18,7 @@ namespace ladlework::ui {
 AddMemberPanel::AddMemberPanel(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_words(new QLabel(this)),
       m_cancel(new QPushButton(tr("Not now"), this)), m_name(new TextField(this)),
-      m_birth(new DayEdit(this)) {
+      m_birth(new DayEdit(this)), m_problem(new ProblemLine(this)) {
     auto* section = new Section(tr("Add a member"), this);
     m_words->setWordWrap(true);
     m_words->setForegroundRole(QPalette::PlaceholderText);
@@ -30,6 +31,7 @@ AddMemberPanel::AddMemberPanel(const ScreenContext& context, QWidget* parent)
     m_birth->setMayBeEmpty(true);
     m_birth->setPlaceholderText(tr("such as %1").arg(printDay(QDate(1984, 5, 17), QLocale())));
     section->body()->addLayout(form);
+    section->body()->addWidget(m_problem);
     auto* add = new QPushButton(tr("Add member"), this);
     add->setProperty("primary", true);
     auto* row = new QHBoxLayout;
@@ -60,6 +62,7 @@ void AddMemberPanel::setFamily(FamilyId family, QDate today, bool first) {
 }
 
 void AddMemberPanel::start() {
+    m_problem->clear();
     m_name->setStored({});
     m_name->clear();
     m_birth->setDay({});
@@ -88,16 +91,18 @@ void AddMemberPanel::add() {
     member.name = m_name->trimmed();
     member.birth = m_birth->day();
     MemberId id;
-    const bool done =
-        m_context.act(this, tr("Added %1").arg(member.name), [&](store::Action& action) -> Outcome {
+    const Outcome outcome = m_context.workbook.act(
+        tr("Added %1").arg(member.name), [&](store::Action& action) -> Outcome {
             const Result<MemberId> result = m_context.workbook.families().addMember(action, member);
             if (!result)
                 return passOn(result);
             id = *result;
             return {};
         });
-    if (!done)
+    if (!m_problem->take(outcome)) {
+        (outcome.error().place == u"name" ? static_cast<QWidget*>(m_name) : m_birth)->setFocus();
         return;
+    }
     m_name->clear();
     m_birth->setDay({});
     Q_EMIT added(id);

@@ -10,6 +10,7 @@ class QPushButton;
 namespace ladlework::ui {
 
 class DayEdit;
+class ProblemLine;
 class TextField;
 
 /// Takes a member into a family: a name, a birth date, Enter.
@@ -40,6 +41,7 @@ private:
     QPushButton* m_cancel;
     TextField* m_name;
     DayEdit* m_birth;
+    ProblemLine* m_problem;
 };
 
 } // namespace ladlework::ui

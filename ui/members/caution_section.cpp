@@ -1,5 +1,6 @@
 #include "ui/members/caution_section.h"
 
+#include "ui/shared/problem_line.h"
 #include "ui/shared/section.h"
 #include "ui/shared/text_field.h"
 
@@ -38,7 +39,7 @@ QString adviceOf(const QString& id) {
 CautionSection::CautionSection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_list(new QListWidget(this)),
       m_kind(new QComboBox(this)), m_detail(new TextField(this)), m_sodium(new QSpinBox(this)),
-      m_remove(new QPushButton(tr("Remove caution"), this)) {
+      m_remove(new QPushButton(tr("Remove caution"), this)), m_problem(new ProblemLine(this)) {
     auto* section = new Section(tr("Cautions"), this);
     section->setRemark(tr("They change findings and print on the pages."));
     section->addAction(m_remove);
@@ -64,6 +65,7 @@ CautionSection::CautionSection(const ScreenContext& context, QWidget* parent)
     line->addWidget(m_detail, 1);
     line->addWidget(addButton);
     section->body()->addLayout(line);
+    section->body()->addWidget(m_problem);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(section);
@@ -86,8 +88,10 @@ void CautionSection::suitKind() {
 void CautionSection::show(const casebook::Casebook& book, const casebook::Standing& standing) {
     const bool sameMember = m_member.id == standing.member.id;
     const int row = sameMember ? m_list->currentRow() : 0;
-    if (!sameMember)
+    if (!sameMember) {
         clearEntryLine();
+        m_problem->clear();
+    }
     m_member = standing.member;
     m_cautions.clear();
     m_list->clear();
@@ -136,13 +140,13 @@ void CautionSection::add() {
     caution.detail = m_detail->trimmed();
     if (!m_sodium->isHidden() && m_sodium->value() > 0)
         caution.sodiumLimitMg = m_sodium->value();
-    const bool done = m_context.act(
-        this, tr("Added the caution %1 for %2").arg(m_kind->currentText(), m_member.name),
+    const Outcome outcome = m_context.workbook.act(
+        tr("Added the caution %1 for %2").arg(m_kind->currentText(), m_member.name),
         [&](store::Action& action) -> Outcome {
             const auto added = m_context.workbook.families().addCaution(action, caution);
             return added ? Outcome{} : Outcome(passOn(added));
         });
-    if (!done)
+    if (!m_problem->take(outcome))
         return;
     clearEntryLine();
     m_kind->setFocus();
@@ -158,15 +162,15 @@ void CautionSection::clearEntryLine() {
 void CautionSection::removeSelected() {
     const int row = m_list->currentRow();
     if (row < 0 || row >= m_cautions.size()) {
-        m_context.desk.tell(this, tr("Choose the caution to remove in the list first."));
+        m_problem->say(tr("Choose the caution to remove in the list first."));
         return;
     }
     const people::Caution caution = m_cautions.at(row);
-    m_context.act(this,
-                  tr("Removed the caution %1 for %2").arg(kindName(caution.kind), m_member.name),
-                  [&](store::Action& action) {
-                      return m_context.workbook.families().removeCaution(action, caution.id);
-                  });
+    m_problem->take(m_context.workbook.act(
+        tr("Removed the caution %1 for %2").arg(kindName(caution.kind), m_member.name),
+        [&](store::Action& action) {
+            return m_context.workbook.families().removeCaution(action, caution.id);
+        }));
 }
 
 } // namespace ladlework::ui

@@ -12,6 +12,7 @@ class QSpinBox;
 
 namespace ladlework::ui {
 
+class ProblemLine;
 class TextField;
 
 /// Conditions of a member that call for care, each with the sentence that prints on the pages.
@@ -41,6 +42,7 @@ private:
     TextField* m_detail;
     QSpinBox* m_sodium;
     QPushButton* m_remove;
+    ProblemLine* m_problem;
 };
 
 } // namespace ladlework::ui

@@ -4,6 +4,7 @@
 #include "ui/shared/character_width.h"
 #include "ui/shared/day_edit.h"
 #include "ui/shared/note_edit.h"
+#include "ui/shared/problem_line.h"
 #include "ui/shared/section.h"
 #include "ui/shared/side_by_side.h"
 #include "ui/shared/text_field.h"
@@ -25,7 +26,7 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
       m_review(new DayEdit(this)), m_measures(new QComboBox(this)), m_paper(new QComboBox(this)),
       m_zone(new QComboBox(this)), m_altitude(new AltitudeEdit(this)),
       m_fridge(new VolumeEdit(this)), m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)),
-      m_remarks(new NoteEdit(this)) {
+      m_remarks(new NoteEdit(this)), m_problem(new ProblemLine(this)) {
     auto* family = new Section(tr("Family"), this);
     auto* left = new QFormLayout;
     left->addRow(tr("&Name"), m_name);
@@ -59,6 +60,7 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(sides);
+    layout->addWidget(m_problem);
     m_contact->setLines(2);
     constexpr int fieldWidth = 24;
     for (QWidget* field : std::initializer_list<QWidget*>{m_name, m_since, m_review, m_zone})
@@ -152,12 +154,11 @@ void FamilySection::save() {
     changed.fridgeRoom = m_fridge->value();
     changed.freezerRoom = m_freezer->value();
     changed.meatPerDay = m_meat->value();
-    const bool done =
-        m_context.act(this, tr("Changed the record of the family %1").arg(changed.name),
-                      [&](store::Action& action) {
-                          return m_context.workbook.families().changeFamily(action, changed);
-                      });
-    if (!done)
+    const Outcome outcome = m_context.workbook.act(
+        tr("Changed the record of the family %1").arg(changed.name), [&](store::Action& action) {
+            return m_context.workbook.families().changeFamily(action, changed);
+        });
+    if (!m_problem->take(outcome))
         showFields();
 }
 

@@ -12,6 +12,7 @@ namespace ladlework::ui {
 
 class DayEdit;
 class NoteEdit;
+class ProblemLine;
 class TextField;
 
 /// The family as a whole: contact, measures and paper, where its kitchen lies and what it can hold.
@@ -44,6 +45,7 @@ private:
     VolumeEdit* m_freezer;
     MassEdit* m_meat;
     NoteEdit* m_remarks;
+    ProblemLine* m_problem;
 };
 
 } // namespace ladlework::ui

@@ -1,5 +1,7 @@
 #include "ui/members/member_list_model.h"
 
+#include "ui/shared/easing_words.h"
+
 namespace ladlework::ui {
 
 void MemberListModel::setCasebook(std::shared_ptr<const casebook::Casebook> casebook) {
@@ -37,7 +39,7 @@ QVariant MemberListModel::data(const QModelIndex& index, int role) const {
     line += ageBandName(standing.band);
     if (standing.ladder) {
         line += QStringLiteral(" · ");
-        line += intake::stateName(standing.replay.state);
+        line += climbState(standing);
     }
     return line;
 }

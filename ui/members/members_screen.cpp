@@ -3,9 +3,11 @@
 #include "ui/members/add_member_panel.h"
 #include "ui/members/caution_section.h"
 #include "ui/members/climb_section.h"
+#include "ui/members/containers_section.h"
 #include "ui/members/family_section.h"
 #include "ui/members/member_list_model.h"
 #include "ui/members/person_section.h"
+#include "ui/members/retry_section.h"
 #include "ui/members/tolerance_section.h"
 #include "ui/members/vessels_section.h"
 #include "ui/paint/theme.h"
@@ -68,14 +70,21 @@ void MembersScreen::makePages() {
     m_person = new PersonSection(context(), this);
     m_climb = new ClimbSection(context(), this);
     m_tolerance = new ToleranceSection(context(), this);
+    m_retry = new RetrySection(context(), this);
     m_caution = new CautionSection(context(), this);
     m_family = new FamilySection(context(), this);
     m_vessels = new VesselsSection(context(), this);
+    m_containers = new ContainersSection(context(), this);
     m_add = new AddMemberPanel(context(), this);
-    m_memberPage = scrolled(this, {m_person, m_climb, m_tolerance, m_caution});
-    m_familyPage = scrolled(this, {m_family, m_vessels});
+    m_memberPage = scrolled(this, {m_person, m_climb, m_tolerance, m_retry, m_caution});
+    m_familyPage = scrolled(this, {m_family, m_vessels, m_containers});
     for (QWidget* page : std::initializer_list<QWidget*>{m_memberPage, m_familyPage, m_add})
         m_pages->addWidget(page);
+    connect(m_tolerance, &ToleranceSection::retryWanted, this,
+            [this](const people::Subject& subject) {
+                m_retry->plan(subject);
+                m_memberPage->ensureWidgetVisible(m_retry);
+            });
     connect(m_add, &AddMemberPanel::added, this, [this](MemberId member) {
         m_list->setCurrentIndex(m_model->index(m_model->rowOf(member)));
         showRow(m_model->rowOf(member));
@@ -136,14 +145,16 @@ void MembersScreen::showRow(int row) {
     }
     m_family->show(book());
     m_vessels->show(book());
+    m_containers->show(book());
     m_pages->setCurrentWidget(m_familyPage);
     setFindings({});
 }
 
 void MembersScreen::showMember(const casebook::Standing& standing) {
-    m_person->show(book(), standing);
+    m_person->show(sharedBook(), standing);
     m_climb->show(book(), standing);
     m_tolerance->show(book(), standing);
+    m_retry->show(sharedBook(), standing);
     m_caution->show(book(), standing);
     m_pages->setCurrentWidget(m_memberPage);
     setFindings(standing.findings);
@@ -175,7 +186,7 @@ void MembersScreen::removeMember() {
 }
 
 void MembersScreen::showField(const QString& field) {
-    if (field == u"decision") {
+    if (field == u"decision" || field == u"value") {
         Q_EMIT screenWanted(QStringLiteral("progress"));
         return;
     }
@@ -190,6 +201,8 @@ void MembersScreen::showField(const QString& field) {
         widget = m_climb->field(field);
     if (!widget && field == u"tolerances")
         widget = m_tolerance->firstField();
+    if (!widget && field == u"retryPlans")
+        widget = m_retry->firstField();
     if (!widget && field == u"cautions")
         widget = m_caution->firstField();
     if (!widget)

@@ -11,9 +11,11 @@ namespace ladlework::ui {
 class AddMemberPanel;
 class CautionSection;
 class ClimbSection;
+class ContainersSection;
 class FamilySection;
 class MemberListModel;
 class PersonSection;
+class RetrySection;
 class ToleranceSection;
 class VesselsSection;
 
@@ -50,9 +52,11 @@ private:
     PersonSection* m_person = nullptr;
     ClimbSection* m_climb = nullptr;
     ToleranceSection* m_tolerance = nullptr;
+    RetrySection* m_retry = nullptr;
     CautionSection* m_caution = nullptr;
     FamilySection* m_family = nullptr;
     VesselsSection* m_vessels = nullptr;
+    ContainersSection* m_containers = nullptr;
 };
 
 } // namespace ladlework::ui

@@ -1,10 +1,12 @@
 #include "ui/members/person_section.h"
 
+#include "ui/members/phase_change.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/character_width.h"
 #include "ui/shared/choices.h"
 #include "ui/shared/day_edit.h"
 #include "ui/shared/note_edit.h"
+#include "ui/shared/problem_line.h"
 #include "ui/shared/side_by_side.h"
 #include "ui/shared/text_field.h"
 
@@ -32,7 +34,8 @@ QString ageText(QDate birth, QDate today) {
 PersonSection::PersonSection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_name(new TextField(this)), m_birth(new DayEdit(this)),
       m_age(new QLabel(this)), m_band(new QComboBox(this)), m_bandReason(new TextField(this)),
-      m_phase(new QComboBox(this)), m_remarks(new NoteEdit(this)) {
+      m_phase(new QComboBox(this)), m_phaseChange(new PhaseChange(this)),
+      m_problem(new ProblemLine(this)), m_remarks(new NoteEdit(this)) {
     lay();
     m_band->addItem(tr("by birth date"));
     for (AgeBand band : {AgeBand::InfantStartingSolids, AgeBand::Child, AgeBand::Adult})
@@ -68,6 +71,8 @@ void PersonSection::lay() {
         columns->add(part);
     }
     section->body()->addWidget(columns, 0, Qt::AlignTop);
+    section->body()->addWidget(m_phaseChange);
+    section->body()->addWidget(m_problem);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(section);
@@ -94,7 +99,12 @@ void PersonSection::connectEdits() {
         if (m_bandReason->trimmed().isEmpty())
             showBand();
     });
-    connect(m_phase, &QComboBox::activated, this, &PersonSection::savePhase);
+    connect(m_phase, &QComboBox::activated, this, &PersonSection::choosePhase);
+    connect(m_phaseChange, &PhaseChange::moveWanted, this, &PersonSection::savePhase);
+    connect(m_phaseChange, &PhaseChange::stayWanted, this, [this] {
+        showPhase();
+        m_phase->setFocus();
+    });
     connect(m_remarks, &NoteEdit::committed, this, [this] {
         people::Member changed = m_member;
         changed.remarks = m_remarks->text();
@@ -102,7 +112,12 @@ void PersonSection::connectEdits() {
     });
 }
 
-void PersonSection::show(const casebook::Casebook& book, const casebook::Standing& standing) {
+void PersonSection::show(std::shared_ptr<const casebook::Casebook> casebook,
+                         const casebook::Standing& standing) {
+    m_casebook = std::move(casebook);
+    const casebook::Casebook& book = *m_casebook;
+    if (m_member.id != standing.member.id)
+        m_problem->clear();
     m_member = standing.member;
     m_name->setStored(m_member.name);
     m_birth->setToday(book.today());
@@ -111,11 +126,16 @@ void PersonSection::show(const casebook::Casebook& book, const casebook::Standin
     m_today = book.today();
     m_age->setText(tr("%1, %2").arg(ageText(m_member.birth, m_today), ageBandName(standing.band)));
     showBand();
+    showPhase();
+    m_remarks->setText(m_member.remarks);
+}
+
+void PersonSection::showPhase() {
     QList<Choice> phases{{tr("no phase yet"), qint64{0}}};
-    for (const people::Phase& phase : book.records().phases)
+    for (const people::Phase& phase : m_casebook->records().phases)
         phases.append({phase.name, qint64{phase.id.value}});
     setChoices(*m_phase, phases, qint64{m_member.phase.value});
-    m_remarks->setText(m_member.remarks);
+    m_phaseChange->hide();
 }
 
 void PersonSection::showBand() {
@@ -140,10 +160,10 @@ QWidget* PersonSection::field(const QString& name) const {
 }
 
 void PersonSection::save(const QString& sentence, people::Member changed) {
-    const bool done = m_context.act(this, sentence, [&](store::Action& action) {
+    const Outcome outcome = m_context.workbook.act(sentence, [&](store::Action& action) {
         return m_context.workbook.families().changeMember(action, changed);
     });
-    if (!done) {
+    if (!m_problem->take(outcome)) {
         m_name->setStored(m_member.name);
         m_birth->setDay(m_member.birth);
         showBand();
@@ -157,8 +177,8 @@ void PersonSection::saveBand() {
         changed.bandOverride.reset();
     } else if (m_bandReason->trimmed().isEmpty()) {
         if (m_member.bandOverride) {
-            m_context.desk.tell(this, tr("An age band of your own needs its reason. Choose \"by "
-                                         "birth date\" to take it back."));
+            m_problem->say(tr("An age band of your own needs its reason. Choose \"by birth date\" "
+                              "to take it back."));
             showBand();
         } else {
             m_bandReason->setFocus(); // the band is kept together with its reason
@@ -169,6 +189,25 @@ void PersonSection::saveBand() {
     }
     if (changed.bandOverride != m_member.bandOverride)
         save(tr("Changed %1's age band").arg(m_member.name), changed);
+}
+
+/// A first phase is set at once; from one to another the kitchen's changes are shown first.
+void PersonSection::choosePhase() {
+    const PhaseId wanted{m_phase->currentData().toLongLong()};
+    const casebook::Standing* standing = m_casebook->standing(m_member.id);
+    if (wanted == m_member.phase || !standing) {
+        m_phaseChange->hide();
+        return;
+    }
+    if (!standing->phase) {
+        savePhase();
+        return;
+    }
+    std::optional<people::Phase> after;
+    for (const people::Phase& phase : m_casebook->records().phases)
+        if (phase.id == wanted)
+            after = phase;
+    m_phaseChange->ask(*m_casebook, *standing, after);
 }
 
 void PersonSection::savePhase() {

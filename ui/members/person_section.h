@@ -11,6 +11,8 @@ namespace ladlework::ui {
 
 class DayEdit;
 class NoteEdit;
+class PhaseChange;
+class ProblemLine;
 class TextField;
 
 /// Who a member is: name, birth, age band and the practitioner's own band, phase, remarks.
@@ -18,7 +20,8 @@ class PersonSection final : public QWidget {
     Q_OBJECT
 public:
     PersonSection(const ScreenContext& context, QWidget* parent);
-    void show(const casebook::Casebook& book, const casebook::Standing& standing);
+    void show(std::shared_ptr<const casebook::Casebook> casebook,
+              const casebook::Standing& standing);
     using QWidget::show;
     /// The input that a finding's field names; nullptr when it is not here.
     [[nodiscard]] QWidget* field(const QString& name) const;
@@ -29,9 +32,12 @@ private:
     void showBand();
     void save(const QString& sentence, people::Member changed);
     void saveBand();
+    void choosePhase();
     void savePhase();
+    void showPhase();
 
     const ScreenContext& m_context;
+    std::shared_ptr<const casebook::Casebook> m_casebook;
     people::Member m_member;
     QDate m_today;
     TextField* m_name;
@@ -40,6 +46,8 @@ private:
     QComboBox* m_band;
     TextField* m_bandReason;
     QComboBox* m_phase;
+    PhaseChange* m_phaseChange;
+    ProblemLine* m_problem;
     NoteEdit* m_remarks;
 };
 

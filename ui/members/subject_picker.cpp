@@ -55,6 +55,10 @@ std::optional<people::Subject> SubjectPicker::subject() const {
         parts.at(1)};
 }
 
+void SubjectPicker::setSubject(const people::Subject& subject) {
+    setCurrentIndex(findData(QStringList{people::subjectKindId(subject.kind), subject.id}));
+}
+
 void SubjectPicker::clearSubject() {
     setCurrentIndex(-1);
     clearEditText();

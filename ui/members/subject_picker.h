@@ -17,6 +17,7 @@ public:
     /// The subject picked; nothing while the text names none.
     [[nodiscard]] std::optional<people::Subject> subject() const;
     void clearSubject();
+    void setSubject(const people::Subject& subject);
 
 private:
     void add(const QString& name, people::Subject::Kind kind, const QString& id);

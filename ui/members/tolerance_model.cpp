@@ -7,18 +7,35 @@
 #include <QLocale>
 #include <QPalette>
 #include <algorithm>
+#include <iterator>
 
 namespace ladlework::ui {
 
 ToleranceModel::ToleranceModel(const kitchen::Catalogue& catalogue, QObject* parent)
     : QAbstractTableModel(parent), m_catalogue(catalogue) {}
 
-void ToleranceModel::setNotes(QList<people::ToleranceNote> notes) {
-    std::ranges::stable_sort(notes, [](const auto& a, const auto& b) {
+void ToleranceModel::setNotes(const QList<people::ToleranceNote>& notes) {
+    m_all = notes;
+    std::ranges::stable_sort(m_all, [](const auto& a, const auto& b) {
         return std::pair(b.noted, b.id) < std::pair(a.noted, a.id);
     });
+    layOut();
+}
+
+void ToleranceModel::layOut() {
     beginResetModel();
-    m_notes = std::move(notes);
+    m_notes.clear();
+    for (const people::ToleranceNote& note : std::as_const(m_all)) {
+        const auto sameSubject = [&note](const people::ToleranceNote& other) {
+            return other.subject == note.subject;
+        };
+        if (std::ranges::any_of(m_notes, sameSubject))
+            continue;
+        if (m_unfolded.contains(note.subject))
+            std::ranges::copy_if(m_all, std::back_inserter(m_notes), sameSubject);
+        else
+            m_notes.append(note);
+    }
     endResetModel();
 }
 
@@ -26,12 +43,40 @@ const people::ToleranceNote* ToleranceModel::noteAt(int row) const {
     return row >= 0 && row < m_notes.size() ? &m_notes.at(row) : nullptr;
 }
 
+int ToleranceModel::rowOf(ToleranceId note) const {
+    const auto found = std::ranges::find(m_notes, note, &people::ToleranceNote::id);
+    return found == m_notes.end() ? -1 : static_cast<int>(found - m_notes.begin());
+}
+
+int ToleranceModel::earlierOf(int row) const {
+    return static_cast<int>(std::ranges::count(m_all, m_notes.at(row).subject,
+                                               &people::ToleranceNote::subject)) -
+           1;
+}
+
+bool ToleranceModel::isUnfolded(int row) const {
+    const people::ToleranceNote* note = noteAt(row);
+    return note && m_unfolded.contains(note->subject);
+}
+
+bool ToleranceModel::setUnfolded(int row, bool unfolded) {
+    const people::ToleranceNote* note = noteAt(row);
+    if (!note || earlierOf(row) == 0 || isUnfolded(row) == unfolded)
+        return false;
+    if (unfolded)
+        m_unfolded.append(note->subject);
+    else
+        m_unfolded.removeAll(people::Subject(note->subject));
+    layOut();
+    return true;
+}
+
 int ToleranceModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_notes.size());
 }
 
 int ToleranceModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
+    return parent.isValid() ? 0 : static_cast<int>(ColumnCount);
 }
 
 bool ToleranceModel::isHistory(int row) const {
@@ -41,21 +86,23 @@ bool ToleranceModel::isHistory(int row) const {
 }
 
 QVariant ToleranceModel::data(const QModelIndex& index, int role) const {
-    const people::ToleranceNote* note = index.isValid() ? noteAt(index.row()) : nullptr;
-    if (!note)
+    if (!index.isValid() || !noteAt(index.row()))
         return {};
     if (role == Qt::DisplayRole || role == Qt::ToolTipRole)
-        return text(*note, index.column());
+        return text(index.row(), index.column());
     if (role == Qt::ForegroundRole && isHistory(index.row()))
-        return QGuiApplication::palette().brush(QPalette::Disabled, QPalette::Text);
+        return QGuiApplication::palette().brush(QPalette::PlaceholderText);
     return {};
 }
 
-QString ToleranceModel::text(const people::ToleranceNote& note, int column) const {
+QString ToleranceModel::text(int row, int column) const {
+    const people::ToleranceNote& note = m_notes.at(row);
     const QLocale locale;
     switch (column) {
-    case SubjectColumn:
-        return subjectName(note.subject, m_catalogue);
+    case SubjectColumn: {
+        const QString name = subjectName(note.subject, m_catalogue);
+        return isHistory(row) ? tr("    earlier: %1").arg(name) : name;
+    }
     case VerdictColumn:
         if (note.allergy)
             return tr("Avoid: allergy");
@@ -64,8 +111,16 @@ QString ToleranceModel::text(const people::ToleranceNote& note, int column) cons
         return people::verdictName(note.verdict);
     case ReasonColumn:
         return note.reason;
-    default:
+    case NotedColumn:
         return printDay(note.noted, locale);
+    default: {
+        const int earlier = earlierOf(row);
+        if (isHistory(row) || earlier == 0)
+            return {};
+        if (isUnfolded(row))
+            return tr("fold");
+        return earlier == 1 ? tr("1 earlier") : tr("%1 earlier").arg(earlier);
+    }
     }
 }
 
@@ -79,8 +134,10 @@ QVariant ToleranceModel::headerData(int section, Qt::Orientation orientation, in
         return tr("How it is taken");
     case ReasonColumn:
         return tr("Why");
-    default:
+    case NotedColumn:
         return tr("Noted");
+    default:
+        return tr("History");
     }
 }
 

@@ -7,16 +7,27 @@
 
 namespace ladlework::ui {
 
-/// The tolerance notes of one member, newest first; a later note on the same subject takes the
-/// place of an earlier one, which stays as history in quiet ink.
+/// The tolerance notes of one member: the latest of each subject, newest first. The earlier notes
+/// of a subject are its history; they unfold below it in quiet ink.
 class ToleranceModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { SubjectColumn, VerdictColumn, ReasonColumn, NotedColumn, ColumnCount };
+    enum Column {
+        SubjectColumn,
+        VerdictColumn,
+        ReasonColumn,
+        NotedColumn,
+        EarlierColumn,
+        ColumnCount
+    };
 
     ToleranceModel(const kitchen::Catalogue& catalogue, QObject* parent);
-    void setNotes(QList<people::ToleranceNote> notes);
+    void setNotes(const QList<people::ToleranceNote>& notes);
     [[nodiscard]] const people::ToleranceNote* noteAt(int row) const;
+    [[nodiscard]] int rowOf(ToleranceId note) const;
+    /// Shows or folds the earlier notes on the subject of a row; false when there are none.
+    bool setUnfolded(int row, bool unfolded);
+    [[nodiscard]] bool isUnfolded(int row) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -28,9 +39,14 @@ public:
     [[nodiscard]] bool isHistory(int row) const;
 
 private:
-    [[nodiscard]] QString text(const people::ToleranceNote& note, int column) const;
+    void layOut();
+    [[nodiscard]] QString text(int row, int column) const;
+    [[nodiscard]] int earlierOf(int row) const;
+
     const kitchen::Catalogue& m_catalogue;
-    QList<people::ToleranceNote> m_notes;
+    QList<people::ToleranceNote> m_all;   ///< newest first
+    QList<people::ToleranceNote> m_notes; ///< the rows
+    QList<people::Subject> m_unfolded;
 };
 
 } // namespace ladlework::ui

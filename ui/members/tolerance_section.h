@@ -14,6 +14,7 @@ class QTableView;
 namespace ladlework::ui {
 
 class DayEdit;
+class ProblemLine;
 class SubjectPicker;
 class TextField;
 
@@ -26,12 +27,23 @@ public:
     using QWidget::show;
     [[nodiscard]] QWidget* firstField() const;
 
+Q_SIGNALS:
+    /// A retry of the chosen note's subject is to be planned.
+    void retryWanted(const ladlework::people::Subject& subject);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     QWidget* makeEntryLine();
     void suitVerdict();
     void add();
     void clearEntryLine();
     void removeSelected();
+    void changeSelected();
+    void suitButtons();
+    void unfold(bool unfolded);
+    [[nodiscard]] Outcome mayStand(const people::ToleranceNote& note) const;
 
     const ScreenContext& m_context;
     people::Member m_member;
@@ -44,6 +56,11 @@ private:
     TextField* m_reason;
     DayEdit* m_tryAgain;
     QPushButton* m_remove;
+    QPushButton* m_change;
+    QPushButton* m_retry;
+    ProblemLine* m_problem;
+    QList<people::ToleranceNote> m_notes;
+    QList<people::Caution> m_cautions;
 };
 
 } // namespace ladlework::ui

@@ -1,6 +1,7 @@
 #include "ui/pot/balance_panel.h"
 
 #include "ui/paint/theme.h"
+#include "ui/pot/balance_words.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -14,16 +15,24 @@ using quantity::Volume;
 
 namespace {
 
-QString setWords(kitchen::Set set) {
-    switch (set) {
-    case kitchen::Set::Pours:
-        return BalancePanel::tr("pours");
-    case kitchen::Set::Soft:
-        return BalancePanel::tr("soft set");
-    case kitchen::Set::Firm:
-        return BalancePanel::tr("firm set");
-    }
-    return {};
+QString figure(double value, int decimals) {
+    return QLocale().toString(value, 'f', decimals);
+}
+
+/// "1 to 2" of "1¾ quarts (1 to 2)", and what stands before.
+struct Parted {
+    QString best;
+    QString range;
+};
+Parted parted(const QString& words) {
+    const qsizetype open = words.indexOf(QStringLiteral(" ("));
+    if (open < 0 || !words.endsWith(u')'))
+        return {words, {}};
+    return {words.first(open), words.sliced(open + 2).chopped(1)};
+}
+
+double above(double value) {
+    return std::max(0.0, value);
 }
 
 } // namespace
@@ -37,6 +46,8 @@ BalancePanel::BalancePanel(QWidget* parent) : QWidget(parent), m_grid(new QGridL
                                       "amounts asked today"));
     m_meat = addLine(tr("Meat left"), tr("Cooked meat off the bone, and the days the table takes "
                                          "to eat it"));
+    m_cost = addLine(tr("Cost"), tr("Of what has a price; prices are written beside the cuts and "
+                                    "vegetables"));
     m_set = addLine(tr("When cold"), tr("An estimate from the gelatin that comes out"));
     m_protein = addLine(tr("Protein a cup"), tr("From skin, bone and connective tissue; an "
                                                 "estimate"));
@@ -74,28 +85,29 @@ void BalancePanel::fill(const Line& line, const QString& value, const QString& r
 
 void BalancePanel::fillVolume(const Line& line, const Range& range,
                               quantity::MeasureSystem measures) {
-    const auto words = [measures](double ml) {
-        return quantity::printVolume(Volume::fromMillilitres(std::max(0.0, ml)), measures);
+    const auto volume = [](double ml) {
+        return Volume::fromMillilitres(above(ml));
     };
-    fill(line, words(range.best), tr("%1 to %2").arg(words(range.low), words(range.high)));
+    const Parted words = parted(quantity::printVolumeRange(volume(range.low), volume(range.best),
+                                                           volume(range.high), measures));
+    fill(line, words.best, words.range);
 }
 
 void BalancePanel::fillMass(const Line& line, const Range& range,
                             quantity::MeasureSystem measures) {
-    const auto words = [measures](double grams) {
-        return quantity::printMass(Mass::fromGrams(std::max(0.0, grams)), measures);
+    const auto mass = [](double grams) {
+        return Mass::fromGrams(above(grams));
     };
-    fill(line, words(range.best), tr("%1 to %2").arg(words(range.low), words(range.high)));
+    const Parted words = parted(
+        quantity::printMassRange(mass(range.low), mass(range.best), mass(range.high), measures));
+    fill(line, words.best, words.range);
 }
 
 void BalancePanel::fillPerCup(const Line& line, const Range& range, const QString& unit,
                               int decimals) {
-    const auto words = [&](double value) {
-        return QLocale().toString(value, 'f', decimals);
-    };
     const Range aCup = kitchen::perCup(range);
-    fill(line, words(aCup.best) + u' ' + unit,
-         tr("%1 to %2").arg(words(aCup.low), words(aCup.high)));
+    fill(line, figure(aCup.best, decimals) + u' ' + unit,
+         tr("%1 to %2").arg(figure(aCup.low, decimals), figure(aCup.high, decimals)));
 }
 
 void BalancePanel::showStrength(const kitchen::Brewed& brewed) {
@@ -104,28 +116,49 @@ void BalancePanel::showStrength(const kitchen::Brewed& brewed) {
             fill(line, tr("none"), tr("the pot boils dry"));
         return;
     }
-    fill(m_set, setWords(brewed.set),
-         tr("gelatin %1 g a cup")
-             .arg(QLocale().toString(kitchen::perCup(brewed.gelatinGPer100Ml).best, 'f', 1)));
+    fill(m_set, setWords(brewed),
+         tr("gelatin %1 g a cup").arg(figure(kitchen::perCup(brewed.gelatinGPer100Ml).best, 1)));
     fillPerCup(m_protein, brewed.proteinGPer100Ml, tr("g"), 1);
     fillPerCup(m_sodium, brewed.sodiumMgPer100Ml, tr("mg"), 0);
     fillPerCup(m_potassium, brewed.potassiumMgPer100Ml, tr("mg"), 0);
 }
 
-void BalancePanel::show(const kitchen::Brewed& brewed, quantity::MeasureSystem measures) {
-    const QLocale locale;
-    fillVolume(m_stock, brewed.stockMl, measures);
+void BalancePanel::showDays(const kitchen::Brewed& brewed) {
     if (brewed.coverDays)
-        fill(m_days, tr("%1 days").arg(locale.toString(brewed.coverDays->best, 'f', 1)),
+        fill(m_days, tr("%1 days").arg(figure(brewed.coverDays->best, 1)),
              tr("%1 to %2")
-                 .arg(locale.toString(brewed.coverDays->low, 'f', 1),
-                      locale.toString(brewed.coverDays->high, 'f', 1)));
+                 .arg(figure(brewed.coverDays->low, 1), figure(brewed.coverDays->high, 1)));
     else
         fill(m_days, tr("not known"), tr("nobody has an amount for today"));
-    fillMass(m_meat, brewed.meatLeftG, measures);
     if (brewed.meatDays)
-        m_meat.range->setText(
-            tr("%1 days at this table").arg(locale.toString(brewed.meatDays->best, 'f', 1)));
+        m_meat.range->setText(tr("%1 days at this table").arg(figure(brewed.meatDays->best, 1)));
+}
+
+void BalancePanel::showCost(const kitchen::Pot& pot, const kitchen::Brewed& brewed,
+                            const kitchen::Catalogue& catalogue, const Prices& prices) {
+    if (!brewed.cost) {
+        fill(m_cost, tr("not known"), tr("no prices yet"));
+        return;
+    }
+    const QStringList missing = withoutPrice(pot, catalogue, prices);
+    const std::optional<double> cup = costACup(brewed);
+    const QString aCup =
+        cup ? tr("%1 a cup").arg(printMoney(*cup, prices)) : tr("no stock to share it");
+    fill(m_cost, printMoney(*brewed.cost, prices),
+         missing.isEmpty()     ? aCup
+         : missing.size() == 1 ? tr("%1, without %2").arg(aCup, missing.first())
+                               : tr("%1, without %2 things").arg(aCup).arg(missing.size()));
+    m_cost.range->setToolTip(missing.isEmpty()
+                                 ? m_cost.value->toolTip()
+                                 : tr("No price yet: %1").arg(missing.join(QStringLiteral(", "))));
+}
+
+void BalancePanel::show(const kitchen::Pot& pot, const kitchen::Brewed& brewed,
+                        const kitchen::Catalogue& catalogue, const Prices& prices) {
+    const quantity::MeasureSystem measures = prices.measures;
+    fillVolume(m_stock, brewed.stockMl, measures);
+    fillMass(m_meat, brewed.meatLeftG, measures);
+    showDays(brewed);
     showStrength(brewed);
     fillMass(m_fat, brewed.fatG, measures);
     fillVolume(m_evaporated, brewed.evaporatedMl, measures);
@@ -133,6 +166,7 @@ void BalancePanel::show(const kitchen::Brewed& brewed, quantity::MeasureSystem m
     fillVolume(m_cookOut, brewed.cookOutMl, measures);
     fill(m_boils, quantity::printTemperature(brewed.boiling, measures),
          tr("simmers at %1").arg(quantity::printTemperature(brewed.simmering, measures)));
+    showCost(pot, brewed, catalogue, prices);
 }
 
 } // namespace ladlework::ui

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "kitchen/brew.h"
-#include "quantity/measure.h"
+#include "ui/pot/price_text.h"
 
 #include <QWidget>
 
@@ -15,7 +15,8 @@ class BalancePanel final : public QWidget {
     Q_OBJECT
 public:
     explicit BalancePanel(QWidget* parent);
-    void show(const kitchen::Brewed& brewed, quantity::MeasureSystem measures);
+    void show(const kitchen::Pot& pot, const kitchen::Brewed& brewed,
+              const kitchen::Catalogue& catalogue, const Prices& prices);
     using QWidget::show;
 
 private:
@@ -30,6 +31,9 @@ private:
     void fillMass(const Line& line, const kitchen::Range& range, quantity::MeasureSystem measures);
     void fillPerCup(const Line& line, const kitchen::Range& per100Ml, const QString& unit,
                     int decimals);
+    void showDays(const kitchen::Brewed& brewed);
+    void showCost(const kitchen::Pot& pot, const kitchen::Brewed& brewed,
+                  const kitchen::Catalogue& catalogue, const Prices& prices);
     /// What is dissolved in the stock, a cup; of a pot that boils dry nothing is said.
     void showStrength(const kitchen::Brewed& brewed);
 
@@ -46,6 +50,7 @@ private:
     Line m_held;
     Line m_cookOut;
     Line m_boils;
+    Line m_cost;
 };
 
 } // namespace ladlework::ui

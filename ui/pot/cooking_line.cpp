@@ -2,6 +2,7 @@
 
 #include "quantity/measure.h"
 #include "ui/paint/theme.h"
+#include "ui/pot/keeping_panel.h"
 
 #include <QLocale>
 #include <QPainter>
@@ -26,6 +27,11 @@ CookingLine::CookingLine(QWidget* parent) : QWidget(parent) {
 void CookingLine::show(const kitchen::Pot& pot, const kitchen::Brewed& brewed,
                        const kitchen::Catalogue& catalogue) {
     m_rows.clear();
+    m_keeping.clear();
+    for (const kitchen::CutInPot& inPot : pot.cuts)
+        if (const kitchen::Cut* cut = catalogue.cut(inPot.cut); cut != nullptr && inPot.raw)
+            m_keeping.append(rawKeepingWords(cut->cookClass));
+    m_keeping.removeDuplicates();
     m_end = pot.simmer;
     for (const kitchen::Addition& addition : brewed.additions) {
         if (addition.what == kitchen::Addition::What::Water)
@@ -159,7 +165,7 @@ void CookingLine::describe() {
     for (const Row& row : m_rows)
         lines.append(tr("%1: %2").arg(row.name, row.heatOff ? tr("end, heat off") : clock(row.at)));
     setAccessibleDescription(lines.join(QStringLiteral(". ")));
-    setToolTip(lines.join(u'\n'));
+    setToolTip((lines + m_keeping).join(u'\n'));
 }
 
 } // namespace ladlework::ui

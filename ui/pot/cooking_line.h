@@ -42,6 +42,7 @@ private:
     void describe();
 
     QList<Row> m_rows;
+    QStringList m_keeping; ///< how long the raw cuts keep before
     quantity::Duration m_end;
     QTime m_start;
 };

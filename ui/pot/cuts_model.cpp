@@ -1,5 +1,8 @@
 #include "ui/pot/cuts_model.h"
 
+#include "ui/pot/keeping_panel.h"
+#include "ui/pot/price_cell.h"
+
 namespace ladlework::ui {
 
 using kitchen::CutInPot;
@@ -8,12 +11,12 @@ using quantity::Mass;
 CutsModel::CutsModel(const kitchen::Catalogue& catalogue, QObject* parent)
     : QAbstractTableModel(parent), m_catalogue(catalogue) {}
 
-void CutsModel::show(const QList<CutInPot>& cuts, quantity::MeasureSystem measures) {
+void CutsModel::show(const QList<CutInPot>& cuts, const Prices& prices) {
     const bool sameShape = cuts.size() == m_cuts.size();
     if (!sameShape)
         beginResetModel();
     m_cuts = cuts;
-    m_measures = measures;
+    m_prices = prices;
     if (!sameShape)
         endResetModel();
     else if (!m_cuts.isEmpty())
@@ -52,19 +55,24 @@ QVariant CutsModel::data(const QModelIndex& index, int role) const {
     const kitchen::Cut* known = m_catalogue.cut(cut.cut);
     if (role == Qt::CheckStateRole && index.column() == RawColumn)
         return cut.raw ? Qt::Checked : Qt::Unchecked;
+    if (index.column() == PriceColumn)
+        return priceCell(cut.cut, m_prices, role);
     if (role == Qt::ToolTipRole && known)
-        return tr("%1. Source: %2").arg(known->name, known->provenance.source);
+        return QString(tr("%1. Source: %2").arg(known->name, known->provenance.source) + u'\n' +
+                       rawKeepingWords(known->cookClass));
     if (role == Qt::EditRole && index.column() == MassColumn)
         return cut.mass.toGrams();
+    if (role == Qt::AccessibleTextRole && index.column() == RawColumn)
+        return cut.raw ? tr("raw") : tr("cooked");
     if (role != Qt::DisplayRole)
         return {};
     switch (index.column()) {
     case CutColumn:
         return known ? known->name : cut.cut;
     case MassColumn:
-        return quantity::printMass(cut.mass, m_measures);
-    default:
-        return cut.raw ? tr("raw") : tr("cooked");
+        return quantity::printMass(cut.mass, m_prices.measures);
+    default: // the box and the heading say it
+        return {};
     }
 }
 
@@ -76,14 +84,16 @@ QVariant CutsModel::headerData(int section, Qt::Orientation orientation, int rol
         return tr("Bones and cuts");
     case MassColumn:
         return tr("As bought");
-    default:
+    case RawColumn:
         return tr("Raw");
+    default:
+        return tr("Price");
     }
 }
 
 Qt::ItemFlags CutsModel::flags(const QModelIndex& index) const {
     Qt::ItemFlags flags = QAbstractTableModel::flags(index);
-    if (index.column() == MassColumn)
+    if (index.column() == MassColumn || index.column() == PriceColumn)
         flags |= Qt::ItemIsEditable;
     if (index.column() == RawColumn)
         flags |= Qt::ItemIsUserCheckable;
@@ -94,6 +104,8 @@ bool CutsModel::setData(const QModelIndex& index, const QVariant& value, int rol
     if (!index.isValid() || index.row() >= rowCount())
         return false;
     CutInPot& cut = m_cuts[index.row()];
+    if (index.column() == PriceColumn && role == Qt::EditRole)
+        return setPriceCell(*this, cut.cut, value.toString(), m_prices);
     const CutInPot before = cut;
     if (index.column() == MassColumn && role == Qt::EditRole && value.toDouble() > 0)
         cut.mass = Mass::fromGrams(value.toDouble());

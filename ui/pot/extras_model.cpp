@@ -1,8 +1,11 @@
 #include "ui/pot/extras_model.h"
 
+#include "ui/pot/price_cell.h"
+
 #include <QLocale>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 
@@ -27,17 +30,36 @@ std::optional<double> readPieces(const QString& text) {
     return count > 0 && count <= mostPieces ? std::optional(count) : std::nullopt;
 }
 
+/// "1¾": to the quarter, as a kitchen counts.
+QString countWords(double pieces) {
+    static const std::array<QString, 4> rests{QString(), QStringLiteral("¼"), QStringLiteral("½"),
+                                              QStringLiteral("¾")};
+    const auto count = static_cast<qint64>(std::round(pieces * quarters));
+    const QString& rest = rests.at(static_cast<std::size_t>(count % 4));
+    return count >= 4 || rest.isEmpty() ? QString(QLocale().toString(count / 4) + rest) : rest;
+}
+
+/// "2 × clove", but "2 tsp": a measure is no piece.
+QString piecesWords(double pieces, const QString& piece) {
+    const bool isMeasure = quantity::parseVolume(QString(QStringLiteral("1 ") + piece),
+                                                 quantity::MeasureSystem::UsCustomary)
+                               .has_value();
+    const QString number = countWords(pieces);
+    return isMeasure ? QString(number + u' ' + piece)
+                     : QStringLiteral("%1 × %2").arg(number, piece);
+}
+
 } // namespace
 
 ExtrasModel::ExtrasModel(const kitchen::Catalogue& catalogue, QObject* parent)
     : QAbstractTableModel(parent), m_catalogue(catalogue) {}
 
-void ExtrasModel::show(const QList<ExtraInPot>& extras, quantity::MeasureSystem measures) {
+void ExtrasModel::show(const QList<ExtraInPot>& extras, const Prices& prices) {
     const bool sameShape = extras.size() == m_extras.size();
     if (!sameShape)
         beginResetModel();
     m_extras = extras;
-    m_measures = measures;
+    m_prices = prices;
     if (!sameShape)
         endResetModel();
     else if (!m_extras.isEmpty())
@@ -79,12 +101,14 @@ QVariant ExtrasModel::data(const QModelIndex& index, int role) const {
         return {};
     const ExtraInPot& extra = m_extras.at(index.row());
     const kitchen::Extra* known = m_catalogue.extra(extra.item);
+    if (index.column() == PriceColumn)
+        return priceCell(extra.item, m_prices, role);
     if (role == Qt::ToolTipRole && known)
         return tr("%1. Source: %2").arg(known->name, known->provenance.source);
     if (role == Qt::EditRole && index.column() == MassColumn)
         return extra.mass.toGrams();
     if (role == Qt::EditRole && index.column() == PiecesColumn)
-        return QLocale().toString(std::round(pieces(extra) * quarters) / quarters);
+        return countWords(pieces(extra));
     if (role != Qt::DisplayRole)
         return {};
     switch (index.column()) {
@@ -92,12 +116,10 @@ QVariant ExtrasModel::data(const QModelIndex& index, int role) const {
         return known ? known->name : extra.item;
     case PiecesColumn: {
         const double count = std::round(pieces(extra) * quarters) / quarters;
-        return count > 0 && known
-                   ? QStringLiteral("%1 × %2").arg(QLocale().toString(count), known->pieceName)
-                   : QString();
+        return count > 0 && known ? piecesWords(count, known->pieceName) : QString();
     }
     default:
-        return quantity::printMass(extra.mass, m_measures);
+        return quantity::printMass(extra.mass, m_prices.measures);
     }
 }
 
@@ -109,8 +131,10 @@ QVariant ExtrasModel::headerData(int section, Qt::Orientation orientation, int r
         return tr("Vegetables, herbs");
     case PiecesColumn:
         return tr("Pieces");
-    default:
+    case MassColumn:
         return tr("Prepared");
+    default:
+        return tr("Price");
     }
 }
 
@@ -125,6 +149,8 @@ bool ExtrasModel::setData(const QModelIndex& index, const QVariant& value, int r
     if (!index.isValid() || index.row() >= rowCount() || role != Qt::EditRole)
         return false;
     ExtraInPot& extra = m_extras[index.row()];
+    if (index.column() == PriceColumn)
+        return setPriceCell(*this, extra.item, value.toString(), m_prices);
     const kitchen::Extra* known = m_catalogue.extra(extra.item);
     Mass mass = extra.mass;
     if (index.column() == MassColumn) {

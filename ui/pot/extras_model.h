@@ -2,21 +2,22 @@
 
 #include "kitchen/catalogue.h"
 #include "kitchen/pot.h"
-#include "quantity/measure.h"
+#include "ui/pot/price_text.h"
 
 #include <QAbstractTableModel>
+#include <optional>
 
 namespace ladlework::ui {
 
-/// Vegetables, herbs and what else goes in: by pieces or by weight. Changes are made to the model's
-/// own list and told through edited().
+/// Vegetables, herbs and what else goes in: by pieces or by weight, and the price. Changes are made
+/// to the model's own list and told through edited(); a price is the practice's and only told.
 class ExtrasModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { ItemColumn, PiecesColumn, MassColumn, ColumnCount };
+    enum Column { ItemColumn, PiecesColumn, MassColumn, PriceColumn, ColumnCount };
 
     ExtrasModel(const kitchen::Catalogue& catalogue, QObject* parent);
-    void show(const QList<kitchen::ExtraInPot>& extras, quantity::MeasureSystem measures);
+    void show(const QList<kitchen::ExtraInPot>& extras, const Prices& prices);
     [[nodiscard]] const QList<kitchen::ExtraInPot>& extras() const { return m_extras; }
     void add(const kitchen::ExtraInPot& extra);
     void remove(int row);
@@ -31,6 +32,8 @@ public:
 
 Q_SIGNALS:
     void edited();
+    /// A price was written: per kilogram, or nothing to take it away.
+    void priced(const QString& item, std::optional<double> perKilogram);
     /// What was typed could not be read.
     void refused(const QString& sentence);
 
@@ -38,7 +41,7 @@ private:
     [[nodiscard]] double pieces(const kitchen::ExtraInPot& extra) const;
     const kitchen::Catalogue& m_catalogue;
     QList<kitchen::ExtraInPot> m_extras;
-    quantity::MeasureSystem m_measures = quantity::MeasureSystem::UsCustomary;
+    Prices m_prices;
 };
 
 } // namespace ladlework::ui

@@ -58,6 +58,10 @@ QString potChange(const Pot& before, const Pot& after, const kitchen::Catalogue&
                                                   : Words::tr("Made %1 a meat stock").arg(pot);
     if (before.vessel != after.vessel)
         return Words::tr("Chose another vessel for %1").arg(pot);
+    if (before.coolIn != after.coolIn)
+        return Words::tr("Chose what %1 cools in").arg(pot);
+    if (before.coolingWay != after.coolingWay)
+        return Words::tr("Chose to cool %1 %2").arg(pot, kitchen::coolingWayName(after.coolingWay));
     const QString cuts = listChange(before.cuts, after.cuts, pot, catalogue);
     const QString list =
         cuts.isEmpty() ? listChange(before.extras, after.extras, pot, catalogue) : cuts;

@@ -8,6 +8,8 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 namespace ladlework::ui {
 
@@ -20,7 +22,7 @@ constexpr int waterAlpha = 56;
 constexpr int boneAlpha = 200;
 constexpr double boneSizeCm = 5.0; // as drawn
 constexpr int fewestLines = 9;
-constexpr int mostLines = 16;
+constexpr int mostLines = 30;
 
 Volume keyStep(quantity::MeasureSystem measures) {
     return measures == quantity::MeasureSystem::Metric ? Volume::fromMillilitres(50)
@@ -56,7 +58,7 @@ QSize PotDrawing::sizeHint() const {
 }
 
 QSize PotDrawing::minimumSizeHint() const {
-    return {fontMetrics().averageCharWidth() * 46, fontMetrics().lineSpacing() * fewestLines};
+    return {fontMetrics().averageCharWidth() * 40, fontMetrics().lineSpacing() * fewestLines};
 }
 
 int PotDrawing::heightForWidth(int width) const {
@@ -68,7 +70,15 @@ int PotDrawing::heightForWidth(int width) const {
                       mostLines * line);
 }
 
+bool PotDrawing::isNarrow() const {
+    constexpr int charactersForBand = 56;
+    return width() < fontMetrics().averageCharWidth() * charactersForBand;
+}
+
 double PotDrawing::leftRoom() const {
+    constexpr double bareBand = 6.5;
+    if (isNarrow())
+        return bareBand * fontMetrics().averageCharWidth();
     return fontMetrics().horizontalAdvance(QStringLiteral("00½ quarts")) +
            6.5 * fontMetrics().averageCharWidth();
 }
@@ -91,6 +101,13 @@ void PotDrawing::show(const kitchen::Pot& pot, const kitchen::Vessel& vessel,
     if (aspect != m_levels.height() / m_levels.diameter())
         updateGeometry();
     layOut();
+    describe();
+    update();
+}
+
+void PotDrawing::setStale(bool stale) {
+    if (std::exchange(m_isStale, stale) == stale || !m_pot)
+        return;
     describe();
     update();
 }
@@ -128,6 +145,11 @@ void PotDrawing::paintEvent(QPaintEvent* /*event*/) {
     drawWater(painter);
     drawVessel(painter);
     drawLabels(painter);
+    if (m_isStale) {
+        painter.setFont(font());
+        painter.setPen(c.quietInk);
+        painter.drawText(rect(), Qt::AlignLeft | Qt::AlignTop, tr("as before the last change"));
+    }
     if (hasFocus()) {
         painter.setPen(QPen(c.bay, 2));
         painter.setBrush(Qt::NoBrush);
@@ -154,18 +176,44 @@ void PotDrawing::drawVessel(QPainter& painter) const {
                      QPointF(m_inside.right() + 3 * wall, handleY));
 }
 
-void PotDrawing::drawBones(QPainter& painter) const {
-    const Colours& c = coloursOf(*this);
+void PotDrawing::drawBones(QPainter& painter) {
     const double top = yOf(m_levels.bones());
     if (m_inside.bottom() - top < 2)
         return;
-    const double size =
+    const QList<double> key{m_inside.left(),
+                            m_inside.right(),
+                            m_inside.bottom(),
+                            top,
+                            m_levels.diameter().toCentimetres(),
+                            devicePixelRatioF(),
+                            static_cast<double>(palette().cacheKey())};
+    if (key != m_bonesKey) {
+        m_bones = bonesPicture(top);
+        m_bonesKey = key;
+    }
+    painter.drawPixmap(QPointF(std::floor(m_inside.left()), std::floor(top)), m_bones);
+}
+
+QPixmap PotDrawing::bonesPicture(double top) const {
+    const Colours& c = coloursOf(*this);
+    const QPointF corner(std::floor(m_inside.left()), std::floor(top));
+    const QSizeF size(m_inside.right() - corner.x() + 1, m_inside.bottom() - corner.y() + 1);
+    const double ratio = devicePixelRatioF();
+    QPixmap picture((size * ratio).toSize());
+    picture.setDevicePixelRatio(ratio);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.translate(-corner);
+    const double length =
         boneSizeCm * m_inside.width() / std::max(1.0, m_levels.diameter().toCentimetres());
     QColor fill = c.rule;
     fill.setAlpha(boneAlpha);
     painter.setPen(QPen(c.quietInk, 1));
     painter.setBrush(fill);
-    painter.drawPath(bonesIn(QRectF(QPointF(m_inside.left(), top), m_inside.bottomRight()), size));
+    painter.drawPath(
+        bonesIn(QRectF(QPointF(m_inside.left(), top), m_inside.bottomRight()), length));
+    return picture;
 }
 
 void PotDrawing::drawWater(QPainter& painter) const {
@@ -197,6 +245,8 @@ void PotDrawing::drawBand(QPainter& painter) const {
     painter.setPen(Qt::NoPen);
     painter.setBrush(c.bay);
     painter.drawRect(QRectF(x, top, wide, std::max(2.0, bottom - top)));
+    if (isNarrow())
+        return; // the pot itself needs the room of the words
     painter.setPen(c.quietInk);
     const double line = fontMetrics().height();
     const QRectF column(0, 0, x - wide, line);
@@ -247,11 +297,12 @@ void PotDrawing::drawLabels(QPainter& painter) const {
 }
 
 void PotDrawing::describe() {
-    setAccessibleDescription(
+    const QString said =
         tr("Water %1, stock left about %2, the pot holds %3.")
             .arg(words(m_pot->water),
                  words(Volume::fromMillilitres(std::max(0.0, m_brewed.stockMl.best))),
-                 words(m_brewed.capacity)));
+                 words(m_brewed.capacity));
+    setAccessibleDescription(m_isStale ? tr("As before the last change: %1").arg(said) : said);
 }
 
 void PotDrawing::resizeEvent(QResizeEvent* /*event*/) {

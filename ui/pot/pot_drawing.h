@@ -4,6 +4,7 @@
 #include "quantity/measure.h"
 #include "ui/pot/pot_levels.h"
 
+#include <QPixmap>
 #include <QWidget>
 #include <optional>
 
@@ -21,6 +22,10 @@ public:
     void show(const kitchen::Pot& pot, const kitchen::Vessel& vessel, const kitchen::Brewed& brewed,
               quantity::MeasureSystem measures);
     using QWidget::show;
+    /// While what is typed cannot be reckoned, the drawing says that it is the one before.
+    void setStale(bool stale);
+    /// Is the line being dragged, or moved by keys?
+    [[nodiscard]] bool isMoving() const { return m_moving; }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
@@ -46,13 +51,15 @@ protected:
 private:
     void layOut();
     void drawVessel(QPainter& painter) const;
-    void drawBones(QPainter& painter) const;
+    void drawBones(QPainter& painter);
+    [[nodiscard]] QPixmap bonesPicture(double top) const;
     void drawWater(QPainter& painter) const;
     void drawBand(QPainter& painter) const;
     void drawLabels(QPainter& painter) const;
     void describe();
     void dragTo(double y);
     void letGo();
+    [[nodiscard]] bool isNarrow() const;
     [[nodiscard]] double leftRoom() const;
     [[nodiscard]] double rightRoom() const;
     [[nodiscard]] double yOf(quantity::Length height) const;
@@ -63,6 +70,10 @@ private:
     PotLevels m_levels;
     quantity::MeasureSystem m_measures = quantity::MeasureSystem::UsCustomary;
     QRectF m_inside;
+    /// The bones stay where they are while the water moves: drawn once for each place and palette.
+    QPixmap m_bones;
+    QList<double> m_bonesKey;
+    bool m_isStale = false;
     bool m_moving = false; ///< by mouse or by keys, not let go yet
     quantity::Volume m_before;
     quantity::Volume m_dragged;

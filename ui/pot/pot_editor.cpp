@@ -27,11 +27,11 @@ std::optional<int> rowIn(const QString& field) {
 } // namespace
 
 PotEditor::PotEditor(const kitchen::Catalogue& catalogue, QWidget* parent)
-    : QWidget(parent), m_name(new TextField(this)), m_brew(new QComboBox(this)),
-      m_vessel(new QComboBox(this)), m_water(new VolumeEdit(this)),
+    : QWidget(parent), m_name(new TextField(this)), m_water(new VolumeEdit(this)),
+      m_simmer(new DurationEdit(this)),
       m_salt(new SaltEdit(catalogue.extra(QStringLiteral("table-salt"))->piece, this)),
-      m_simmer(new DurationEdit(this)), m_ingredients(new PotIngredients(catalogue, this)),
-      m_note(new NoteEdit(this)) {
+      m_brew(new QComboBox(this)), m_vessel(new QComboBox(this)),
+      m_ingredients(new PotIngredients(catalogue, this)), m_note(new NoteEdit(this)) {
     m_brew->addItem(tr("meat stock"));
     m_brew->addItem(tr("bone broth"));
     m_salt->setToolTip(tr("Fine table salt; weigh coarse salt and write it in grams"));
@@ -74,6 +74,7 @@ void PotEditor::connectEdits() {
     connect(m_brew, &QComboBox::activated, this, &PotEditor::committed);
     connect(m_vessel, &QComboBox::activated, this, &PotEditor::committed);
     connect(m_ingredients, &PotIngredients::edited, this, &PotEditor::committed);
+    connect(m_ingredients, &PotIngredients::priced, this, &PotEditor::priced);
     connect(m_ingredients, &PotIngredients::refused, this, &PotEditor::refused);
 }
 
@@ -87,7 +88,8 @@ void PotEditor::show(const kitchen::Pot& pot, const casebook::Casebook& book) {
     m_simmer->setValue(pot.simmer, m_measures);
     m_brew->setCurrentIndex(pot.brew == kitchen::Pot::Brew::BoneBroth ? 1 : 0);
     showVessels(book);
-    m_ingredients->show(pot, m_measures);
+    const casebook::FamilyRecords& records = book.records();
+    m_ingredients->show(pot, {records.prices, records.practice.currency, m_measures});
 }
 
 void PotEditor::showVessels(const casebook::Casebook& book) {
@@ -95,6 +97,10 @@ void PotEditor::showVessels(const casebook::Casebook& book) {
     QList<Choice> choices{{vessels.isEmpty() ? tr("a usual stockpot; none is on record")
                                              : tr("the largest the family has"),
                            qint64{0}}};
+    // The practice's pot is cooked in many kitchens: it can name the vessel of none.
+    const bool isShared = !m_pot.family.isStored();
+    m_vessel->setEnabled(!isShared);
+    m_vessel->setToolTip(isShared ? tr("Make the pot their own to choose its vessel") : QString());
     for (const kitchen::Vessel& vessel : vessels)
         choices.append({tr("%1, holds %2")
                             .arg(vessel.name, quantity::printVolume(vessel.capacity(), m_measures)),
@@ -134,6 +140,8 @@ QWidget* PotEditor::field(const QString& name) const {
         return m_ingredients->extrasField(rowIn(name).value_or(-1));
     if (name == u"brew")
         return m_brew;
+    if (name == u"prices")
+        return m_ingredients->priceField();
     return name.startsWith(u"vessel") ? static_cast<QWidget*>(m_vessel) : nullptr;
 }
 

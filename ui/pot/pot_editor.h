@@ -4,6 +4,7 @@
 #include "ui/shared/amount_edit.h"
 
 #include <QWidget>
+#include <optional>
 
 class QComboBox;
 
@@ -33,6 +34,8 @@ public:
 Q_SIGNALS:
     void draftChanged();
     void committed();
+    /// A price was written: per kilogram, or nothing to take it away.
+    void priced(const QString& item, std::optional<double> perKilogram);
     /// What was typed could not be read.
     void refused(const QString& sentence);
 
@@ -42,12 +45,13 @@ private:
 
     kitchen::Pot m_pot;
     quantity::MeasureSystem m_measures = quantity::MeasureSystem::UsCustomary;
+    // Made in this order, which is the order of the Tab key.
     TextField* m_name;
+    VolumeEdit* m_water;
+    DurationEdit* m_simmer;
+    SaltEdit* m_salt;
     QComboBox* m_brew;
     QComboBox* m_vessel;
-    VolumeEdit* m_water;
-    SaltEdit* m_salt;
-    DurationEdit* m_simmer;
     PotIngredients* m_ingredients;
     NoteEdit* m_note;
 };

@@ -35,7 +35,10 @@ PotIngredients::PotIngredients(const kitchen::Catalogue& catalogue, QWidget* par
     layout->addWidget(makeExtras());
     connect(m_cuts, &CutsModel::edited, this, &PotIngredients::edited);
     connect(m_extras, &ExtrasModel::edited, this, &PotIngredients::edited);
+    connect(m_cuts, &CutsModel::refused, this, &PotIngredients::refused);
     connect(m_extras, &ExtrasModel::refused, this, &PotIngredients::refused);
+    connect(m_cuts, &CutsModel::priced, this, &PotIngredients::priced);
+    connect(m_extras, &ExtrasModel::priced, this, &PotIngredients::priced);
 }
 
 QWidget* PotIngredients::makeCuts() {
@@ -102,12 +105,13 @@ QWidget* PotIngredients::makeExtras() {
     return part;
 }
 
-void PotIngredients::show(const kitchen::Pot& pot, quantity::MeasureSystem measures) {
+void PotIngredients::show(const kitchen::Pot& pot, const Prices& prices) {
+    const quantity::MeasureSystem measures = prices.measures;
     m_measures = measures;
     m_cutDelegate->setMeasures(measures);
     m_extraDelegate->setMeasures(measures);
-    m_cuts->show(pot.cuts, measures);
-    m_extras->show(pot.extras, measures);
+    m_cuts->show(pot.cuts, prices);
+    m_extras->show(pot.extras, prices);
     if (m_cutMass->value() <= Mass{} || !m_cutMass->hasFocus())
         m_cutMass->setValue(casebook::firstCutMass(), measures);
     fitRows(*m_cutsTable, fewestRows, mostRows);
@@ -134,6 +138,17 @@ QWidget* PotIngredients::extrasField(int row) const {
     if (row < 0 || row >= m_extras->rowCount())
         return m_extraPick;
     m_extrasTable->setCurrentIndex(m_extras->index(row, ExtrasModel::PiecesColumn));
+    return m_extrasTable;
+}
+
+QWidget* PotIngredients::priceField() const {
+    for (int row = 0; row < m_cuts->rowCount(); ++row) {
+        const QModelIndex price = m_cuts->index(row, CutsModel::PriceColumn);
+        if (!price.data(Qt::EditRole).toString().isEmpty())
+            continue;
+        m_cutsTable->setCurrentIndex(price);
+        return m_cutsTable;
+    }
     return m_extrasTable;
 }
 

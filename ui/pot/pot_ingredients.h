@@ -2,11 +2,13 @@
 
 #include "kitchen/catalogue.h"
 #include "kitchen/pot.h"
+#include "ui/pot/price_text.h"
 #include "ui/shared/amount_edit.h"
 
 #include <QWidget>
 
 #include <functional>
+#include <optional>
 
 class QTableView;
 
@@ -22,16 +24,20 @@ class PotIngredients final : public QWidget {
     Q_OBJECT
 public:
     PotIngredients(const kitchen::Catalogue& catalogue, QWidget* parent);
-    void show(const kitchen::Pot& pot, quantity::MeasureSystem measures);
+    void show(const kitchen::Pot& pot, const Prices& prices);
     using QWidget::show;
     [[nodiscard]] const QList<kitchen::CutInPot>& cuts() const;
     [[nodiscard]] const QList<kitchen::ExtraInPot>& extras() const;
     /// Where a cut or an extra of that row is changed; the line that adds one when there is none.
     [[nodiscard]] QWidget* cutsField(int row) const;
     [[nodiscard]] QWidget* extrasField(int row) const;
+    /// Where the first price that is missing is written.
+    [[nodiscard]] QWidget* priceField() const;
 
 Q_SIGNALS:
     void edited();
+    /// A price was written: per kilogram, or nothing to take it away.
+    void priced(const QString& item, std::optional<double> perKilogram);
     /// What was typed could not be read.
     void refused(const QString& sentence);
 

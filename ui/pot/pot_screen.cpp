@@ -2,14 +2,13 @@
 
 #include "casebook/first_pot.h"
 #include "ui/paint/theme.h"
-#include "ui/pot/balance_panel.h"
-#include "ui/pot/cooking_line.h"
+#include "ui/pot/comparison_page.h"
+#include "ui/pot/cooling_panel.h"
+#include "ui/pot/pot_answer.h"
 #include "ui/pot/pot_change.h"
 #include "ui/pot/pot_drawing.h"
 #include "ui/pot/pot_editor.h"
-#include "ui/pot/pot_library_model.h"
-#include "ui/pot/who_panel.h"
-#include "ui/shared/character_width.h"
+#include "ui/pot/pot_library.h"
 #include "ui/shared/empty_state.h"
 #include "ui/shared/page_scroll.h"
 #include "ui/shared/section.h"
@@ -18,12 +17,9 @@
 #include <QAction>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QListView>
 #include <QPushButton>
-#include <QShortcut>
-#include <QTimeEdit>
+#include <QTimer>
 #include <QVBoxLayout>
-#include <algorithm>
 #include <utility>
 
 namespace ladlework::ui {
@@ -33,71 +29,95 @@ using quantity::Volume;
 
 namespace {
 
-const QTime usualStart(10, 0);
+constexpr int quietMs = 120; ///< until nothing has moved for so long
 
 } // namespace
 
 PotScreen::PotScreen(const ScreenContext& context, QWidget* parent)
-    : FamilyScreen(context, parent), m_model(new PotLibraryModel(this)) {
-    auto* layout = new QHBoxLayout(this);
-    layout->setSpacing(step(*this));
-    layout->addWidget(makeLibrary());
-    m_builder = makeBuilder();
-    m_answer = makeAnswer();
-    m_empty = new EmptyState(tr("No pots yet"),
-                             tr("A pot is a recipe for one cooking: bones, water, salt, vegetables "
-                                "and time. Build one here and see at once what comes out of it and "
-                                "who may drink it."),
-                             tr("Start the first pot"), this);
-    m_work = new SideBySide(this); // the answer stands below when both do not fit
-    m_work->setSpacing(step(*this));
-    m_work->add(m_builder, 4);
-    m_work->add(m_answer, 5);
-    m_work->setMinimumWidth(1);
-    layout->addWidget(m_work, 9);
-    layout->addWidget(m_empty, 9);
-    makeActions();
-    connect(m_empty->button(), &QPushButton::clicked, this, &PotScreen::startNew);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &PotScreen::showChosen);
-    connect(m_editor, &PotEditor::draftChanged, this, [this] { reckon(m_editor->draft()); });
-    connect(m_editor, &PotEditor::committed, this, &PotScreen::save);
-    connect(m_editor, &PotEditor::refused, this,
-            [this](const QString& sentence) { this->context().desk.tell(this, sentence); });
-    connect(m_drawing, &PotDrawing::waterDragged, this, [this](Volume water) {
-        m_editor->setWater(water);
-        reckon(m_editor->draft());
-    });
-    connect(m_drawing, &PotDrawing::waterChosen, this, [this](Volume water) {
-        m_editor->setWater(water);
-        save();
-    });
+    : FamilyScreen(context, parent), m_quiet(new QTimer(this)) {
+    makeLibrary();
+    makeSizeActions();
+    makePageActions();
+    layOut();
+    connectEditor();
+    connectAnswer();
+    m_quiet->setSingleShot(true);
+    m_quiet->setInterval(quietMs);
+    connect(m_quiet, &QTimer::timeout, this, &PotScreen::settle);
 }
 
-QWidget* PotScreen::makeLibrary() {
-    auto* library = new QWidget(this);
-    m_list = new QListView(library);
-    m_list->setModel(m_model);
-    m_list->setAccessibleName(tr("Pots at hand"));
-    m_list->setSpacing(1);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto* add = new QPushButton(tr("&New pot"), library);
-    m_lowMeat = new QPushButton(tr("Low-meat va&riant"), library);
-    m_lowMeat->setToolTip(tr("A copy with cuts of the same animals that carry little meat"));
-    auto* layout = new QVBoxLayout(library);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_list, 1);
-    for (QPushButton* button : {add, m_lowMeat})
-        layout->addWidget(button);
-    constexpr int charactersWide = 26;
-    CharacterWidth::hold(*library, charactersWide);
-    auto* deletes = new QShortcut(QKeySequence::Delete, m_list);
-    deletes->setContext(Qt::WidgetShortcut);
-    connect(deletes, &QShortcut::activated, this, &PotScreen::removeChosen);
-    m_list->setToolTip(tr("Delete removes the chosen pot; Undo brings it back"));
-    connect(add, &QPushButton::clicked, this, &PotScreen::startNew);
-    connect(m_lowMeat, &QPushButton::clicked, this, &PotScreen::makeLowMeat);
-    return library;
+PotScreen::~PotScreen() {
+    // A field that loses the focus as it goes would hand over to a screen that is half gone.
+    m_editor->disconnect(this);
+    m_answer->drawing()->disconnect(this);
+    m_answer->cooling()->disconnect(this);
+}
+
+void PotScreen::makeLibrary() {
+    QAction* add = addScreenAction(tr("Start a new pot"), tr("A small pot to be changed"),
+                                   QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
+    QAction* own =
+        addScreenAction(tr("Copy the pot for this family"),
+                        tr("Copies the chosen pot for this family, to be changed freely"), {});
+    QAction* remove =
+        addScreenAction(tr("Remove the chosen pot"),
+                        tr("Undo brings it back; a pot that was cooked or is planned stays"), {});
+    QAction* compare =
+        addScreenAction(tr("Compare with another pot"),
+                        tr("Two pots side by side, with what clearly differs; Escape comes back"),
+                        QKeySequence(Qt::CTRL | Qt::Key_M));
+    connect(add, &QAction::triggered, this, &PotScreen::startNew);
+    connect(own, &QAction::triggered, this, &PotScreen::copyForFamily);
+    connect(remove, &QAction::triggered, this, &PotScreen::removeChosen);
+    connect(compare, &QAction::triggered, this, &PotScreen::compare);
+    m_library = new PotLibrary({{add, tr("&New pot")}, {compare, tr("Compare…")}}, this);
+    connect(m_library, &PotLibrary::potChosen, this, &PotScreen::showChosen);
+    connect(m_library, &PotLibrary::removeWanted, this, &PotScreen::removeChosen);
+}
+
+void PotScreen::makeSizeActions() {
+    const auto add = [this](const QString& text, const QString& tip, Qt::Key key,
+                            void (PotScreen::*work)()) {
+        QAction* action = addScreenAction(text, tip, QKeySequence(Qt::CTRL | Qt::SHIFT | key));
+        connect(action, &QAction::triggered, this, work);
+        return action;
+    };
+    m_sizeActions.fit =
+        add(tr("Size the pot to what fits it"),
+            tr("Bones, water and all else to what the vessel holds with its headspace"), Qt::Key_F,
+            &PotScreen::fitToVessel);
+    m_sizeActions.lowMeat =
+        add(tr("Make the nearest low-meat pot with the same yield"),
+            tr("A pot of its own, with cuts of the same animals that carry little meat"), Qt::Key_M,
+            &PotScreen::makeLowMeat);
+    m_sizeActions.cover = add(tr("Size the pot to cover the days"),
+                              tr("As much stock as those who may drink it need in so many days"),
+                              Qt::Key_D, &PotScreen::coverDays);
+    m_sizeActions.bones = add(tr("Size the pot to all of the bones at hand"),
+                              tr("Uses up all that there is of one cut, the rest in proportion"),
+                              Qt::Key_B, &PotScreen::useBones);
+}
+
+void PotScreen::makePageActions() {
+    for (int number = 0; number < PotAnswer::PageCount; ++number) {
+        const auto page = static_cast<PotAnswer::Page>(number);
+        QAction* action = addScreenAction(
+            tr("Show: %1").arg(PotAnswer::pageName(page)), tr("Turns to this page of the answer"),
+            QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + number)));
+        connect(action, &QAction::triggered, this, [this, page] {
+            leaveComparison();
+            m_answer->turnTo(page);
+            m_work->ensureWidgetVisible(focusWidget());
+        });
+    }
+    QAction* drawing = addScreenAction(
+        tr("Move the water line"), tr("Goes to the drawing; the up and down keys move the line"),
+        QKeySequence(Qt::CTRL | Qt::Key_L));
+    connect(drawing, &QAction::triggered, this, [this] {
+        leaveComparison();
+        m_answer->drawing()->setFocus();
+        m_work->ensureWidgetVisible(m_answer->drawing());
+    });
 }
 
 QScrollArea* PotScreen::makeBuilder() {
@@ -119,92 +139,100 @@ QScrollArea* PotScreen::makeBuilder() {
     return new PageScroll(m_pot, this);
 }
 
-QScrollArea* PotScreen::makeAnswer() {
-    auto* page = new QWidget(this);
-    auto* layout = new QVBoxLayout(page);
-    layout->setContentsMargins(0, 0, 0, 0);
+void PotScreen::layOut() {
+    m_builder = makeBuilder();
+    m_answer = new PotAnswer(m_sizeActions, this);
+    m_comparison = new ComparisonPage(this);
+    m_empty = new EmptyState(tr("No pots yet"),
+                             tr("A pot is a recipe for one cooking: bones, water, salt, vegetables "
+                                "and time. Build one here and see at once what comes out of it and "
+                                "who may drink it."),
+                             tr("Start the first pot"), this);
+    auto* sides = new SideBySide(this); // the answer stands below when both do not fit
+    sides->setSpacing(step(*this));
+    sides->add(m_builder, 4);
+    m_answerArea = new PageScroll(m_answer, this);
+    sides->add(m_answerArea, 5);
+    connect(sides, &SideBySide::arranged, this, &PotScreen::letScroll);
+    m_work = new PageScroll(sides, this);
+    m_work->setMinimumWidth(1);
+    auto* layout = new QHBoxLayout(this);
     layout->setSpacing(step(*this));
-    m_drawing = new PotDrawing(page);
-    m_line = new CookingLine(page);
-    m_balance = new BalancePanel(page);
-    m_who = new WhoPanel(page);
-    m_start = new QTimeEdit(usualStart, page);
-    m_start->setAccessibleName(tr("Start of the cooking"));
-    layout->addWidget(m_drawing);
-    m_out = new Section(tr("What comes out"), page);
-    auto* row = new SideBySide(page);
-    row->setSpacing(2 * step(*this));
-    for (QWidget* part : std::initializer_list<QWidget*>{m_balance, m_who})
-        part->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
-    row->add(m_balance, 3);
-    row->add(m_who, 2);
-    m_out->body()->addWidget(row);
-    layout->addWidget(m_out);
-    auto* line = new Section(tr("When what goes in"), page);
-    auto* startLabel = new QLabel(tr("start at"), page);
-    startLabel->setBuddy(m_start);
-    line->addAction(startLabel);
-    line->addAction(m_start);
-    line->body()->addWidget(m_line);
-    layout->addWidget(line);
-    layout->addStretch();
-    m_line->setStart(m_start->time());
-    connect(m_start, &QTimeEdit::timeChanged, m_line, &CookingLine::setStart);
-    return new PageScroll(page, this);
+    layout->addWidget(m_library);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_work, m_comparison, m_empty})
+        layout->addWidget(part, 9);
+    connect(m_empty->button(), &QPushButton::clicked, this, &PotScreen::startNew);
+    connect(m_comparison, &ComparisonPage::leave, this, &PotScreen::leaveComparison);
 }
 
-void PotScreen::makeActions() {
-    auto* add = new QAction(tr("Start a new pot"), this);
-    add->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
-    connect(add, &QAction::triggered, this, &PotScreen::startNew);
-    add->setStatusTip(tr("A small pot to be changed"));
-    auto* own = new QAction(tr("Copy the pot for this family"), this);
-    own->setStatusTip(tr("Copies the chosen pot for this family, to be changed freely"));
-    connect(own, &QAction::triggered, this, &PotScreen::copyForFamily);
-    auto* lowMeat = new QAction(tr("Make a low-meat variant of the pot"), this);
-    connect(lowMeat, &QAction::triggered, this, &PotScreen::makeLowMeat);
-    auto* remove = new QAction(tr("Remove the chosen pot"), this);
-    remove->setStatusTip(tr("Undo brings it back; a pot that was cooked or is planned stays"));
-    lowMeat->setStatusTip(tr("A copy with cuts of the same animals that carry little meat"));
-    connect(remove, &QAction::triggered, this, &PotScreen::removeChosen);
-    auto* drawing = new QAction(tr("Move the water line"), this);
-    drawing->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_L));
-    drawing->setStatusTip(tr("Goes to the drawing; the up and down keys move the line"));
-    connect(drawing, &QAction::triggered, m_drawing, [this] { m_drawing->setFocus(); });
-    addActions({add, own, lowMeat, remove, drawing});
+void PotScreen::letScroll(bool beside) {
+    // Beside each other each side scrolls alone and the drawing stays in sight; below each other
+    // both are one page.
+    const auto whole = [beside](const QScrollArea* area) {
+        return beside ? 0 : area->widget()->sizeHint().height();
+    };
+    m_builder->setMinimumHeight(whole(m_builder));
+    m_answerArea->setMinimumHeight(whole(m_answerArea));
+}
+
+void PotScreen::connectEditor() {
+    connect(m_editor, &PotEditor::draftChanged, this, [this] { reckon(m_editor->draft()); });
+    connect(m_editor, &PotEditor::committed, this, &PotScreen::save);
+    connect(m_editor, &PotEditor::priced, this, &PotScreen::setPrice);
+    connect(m_editor, &PotEditor::refused, this,
+            [this](const QString& sentence) { context().desk.tell(this, sentence); });
+}
+
+void PotScreen::connectAnswer() {
+    connect(m_answer->drawing(), &PotDrawing::waterDragged, this, [this](Volume water) {
+        m_editor->setWater(water);
+        reckon(m_editor->draft());
+    });
+    connect(m_answer->drawing(), &PotDrawing::waterChosen, this, [this](Volume water) {
+        m_editor->setWater(water);
+        save();
+    });
+    connect(m_answer->cooling(), &CoolingPanel::containerChosen, this, &PotScreen::coolIn);
+    connect(m_answer->cooling(), &CoolingPanel::wayChosen, this, &PotScreen::coolBy);
+    connect(m_answer->cooling(), &CoolingPanel::tried, this, &PotScreen::settle);
 }
 
 const Pot* PotScreen::chosen() const {
-    return m_model->potAt(m_list->currentIndex().row());
+    return m_library->chosen();
 }
 
 void PotScreen::refresh(bool sameFamily) {
-    PotId before;
-    if (sameFamily && m_added.isStored())
-        before = std::exchange(m_added, PotId{});
-    else if (const Pot* pot = sameFamily ? chosen() : nullptr)
-        before = pot->id;
-    const int rowBefore = sameFamily ? m_list->currentIndex().row() : 0;
-    m_model->show(book().records().pots);
-    const int row = m_model->rowOf(before);
-    m_list->setCurrentIndex(m_model->index(
-        row >= 0 ? row : std::clamp(rowBefore, 0, std::max(0, m_model->rowCount() - 1))));
-    showChosen();
+    if (!sameFamily)
+        m_isComparing = false;
+    m_library->show(book().records().pots);
+    if (m_added.isStored())
+        m_library->choose(std::exchange(m_added, PotId{}));
+    else
+        showChosen();
 }
 
 void PotScreen::showChosen() {
     const Pot* pot = chosen();
-    m_work->setVisible(pot);
-    m_empty->setVisible(!pot);
-    m_lowMeat->setEnabled(pot);
-    if (!pot) {
+    m_isComparing = m_isComparing && pot != nullptr;
+    m_work->setVisible(pot != nullptr && !m_isComparing);
+    m_comparison->setVisible(m_isComparing);
+    m_empty->setVisible(pot == nullptr);
+    for (QAction* action :
+         {m_sizeActions.fit, m_sizeActions.cover, m_sizeActions.bones, m_sizeActions.lowMeat})
+        action->setEnabled(pot != nullptr);
+    if (pot == nullptr) {
+        m_quiet->stop();
         setFindings({});
         return;
     }
     m_shared->setVisible(!pot->family.isStored());
     m_pot->setRemark(pot->family.isStored() ? tr("this family's own") : QString());
     m_editor->show(*pot, book());
+    if (m_answer->inHand().pot.id != pot->id)
+        m_coolingFindings.clear();
     reckon(*pot);
+    if (m_isComparing)
+        m_comparison->show(*pot, sharedBook());
 }
 
 void PotScreen::reckon(const Pot& draft) {
@@ -213,101 +241,48 @@ void PotScreen::reckon(const Pot& draft) {
         named.name = tr("pot");
     // A half-typed amount, such as the 0 of 0.5, is not reckoned; what was reckoned last stays.
     const Outcome good = kitchen::check(named, context().catalogue);
-    m_out->setRemark(good ? QString() : tr("as before the last change"));
+    m_answer->setStale(!good);
     if (!good)
         return;
-    const kitchen::BrewInput input = book().brewInput(named);
-    const kitchen::Brewed brewed = kitchen::brew(input, context().catalogue);
-    m_drawing->show(named, input.vessel, brewed, measures());
-    m_line->show(named, brewed, context().catalogue);
-    m_balance->show(brewed, measures());
-    m_who->show(brewed.who);
-    m_lowMeat->setEnabled(!brewed.lowMeat);
-    setFindings(brewed.findings);
+    kitchen::BrewInput input = book().brewInput(named);
+    kitchen::Brewed brewed = kitchen::brew(input, context().catalogue);
+    m_potFindings = brewed.findings;
+    m_sizeActions.lowMeat->setEnabled(!brewed.lowMeat);
+    m_answer->take({std::move(named), std::move(input), std::move(brewed), sharedBook()});
+    m_quiet->start();
+    // While the line is dragged the strip below would only flicker.
+    if (!m_answer->drawing()->isMoving())
+        setFindings(m_potFindings + m_coolingFindings);
 }
 
-void PotScreen::save() {
-    const Pot* stored = chosen();
-    if (!stored)
+void PotScreen::settle() {
+    m_quiet->stop();
+    if (chosen() == nullptr)
         return;
-    const Pot draft = m_editor->draft();
-    const QString sentence = potChange(*stored, draft, context().catalogue, measures());
-    const bool done = context().act(this, sentence, [&](store::Action& action) {
-        return context().workbook.pots().changePot(action, draft);
-    });
-    if (!done)
-        showChosen();
-}
-
-void PotScreen::addPot(Pot pot, const QString& sentence) {
-    pot.id = {};
-    const bool done = context().act(this, sentence, [&](store::Action& action) -> Outcome {
-        const auto added = context().workbook.pots().addPot(action, pot);
-        if (!added)
-            return passOn(added);
-        m_added = *added;
-        return {};
-    });
-    if (done)
-        m_editor->editName();
-}
-
-void PotScreen::startNew() {
-    Pot pot = casebook::firstPot();
-    pot.family = book().records().family.id;
-    pot.name = tr("New pot");
-    addPot(pot, tr("Started a new pot"));
-}
-
-void PotScreen::copyForFamily() {
-    const Pot* stored = chosen();
-    if (!stored)
-        return;
-    Pot pot = *stored;
-    pot.family = book().records().family.id;
-    pot.name = tr("%1, %2").arg(stored->name, book().records().family.name);
-    addPot(
-        pot,
-        tr("Copied the pot %1 for the family %2").arg(stored->name, book().records().family.name));
-}
-
-void PotScreen::makeLowMeat() {
-    const Pot* stored = chosen();
-    const auto variant =
-        stored ? kitchen::lowMeatVariant(*stored, context().catalogue) : std::nullopt;
-    if (!variant) {
-        context().desk.tell(this, tr("There is no low-meat cut for this pot: it is low in meat "
-                                     "already, or its animal has none."));
-        return;
-    }
-    Pot pot = *variant;
-    pot.family = book().records().family.id;
-    pot.name = tr("%1, low-meat").arg(stored->name);
-    addPot(pot, tr("Made a low-meat variant of %1").arg(stored->name));
-}
-
-void PotScreen::removeChosen() {
-    const Pot* pot = chosen();
-    if (!pot)
-        return;
-    const PotId id = pot->id;
-    context().act(this, tr("Removed the pot %1").arg(pot->name), [&](store::Action& action) {
-        return context().workbook.pots().removePot(action, id);
-    });
+    m_coolingFindings = m_answer->settle();
+    setFindings(m_potFindings + m_coolingFindings);
 }
 
 void PotScreen::showField(const QString& field) {
+    leaveComparison();
+    if (QWidget* cooling = m_answer->cooling()->field(field)) {
+        m_answer->turnTo(PotAnswer::Cooling);
+        cooling->setFocus(Qt::OtherFocusReason);
+        m_work->ensureWidgetVisible(cooling);
+        return;
+    }
     QWidget* widget = m_editor->field(field);
-    if (!widget) {
+    if (widget == nullptr) {
         Q_EMIT screenWanted(QStringLiteral("members")); // who drinks it, and the altitude
         return;
     }
     m_builder->ensureWidgetVisible(widget);
+    m_work->ensureWidgetVisible(widget);
     widget->setFocus(Qt::OtherFocusReason);
 }
 
 QWidget* PotScreen::firstField() {
-    return m_model->rowCount() > 0 ? static_cast<QWidget*>(m_list) : m_empty->button();
+    return m_library->isEmpty() ? m_empty->button() : m_library->list();
 }
 
 } // namespace ladlework::ui

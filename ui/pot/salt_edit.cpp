@@ -37,8 +37,9 @@ QString SaltEdit::read(const QString& text) {
             m_value = *mass;
             return {};
         }
-    const QString inSpoons = spoons ? QString(plain + QStringLiteral(" tsp")) : plain;
-    const Result<Volume> volume = quantity::parseVolume(inSpoons, m_system);
+    // A bare number is of the spoons that were shown, or of teaspoons.
+    const QString spoon = shown().isEmpty() || shown() == tr("none") ? tr("1 tsp") : shown();
+    const Result<Volume> volume = quantity::parseVolume(plain, m_system, spoon);
     if (!volume || plain.isEmpty())
         return tr("Write the salt like \"1 tsp\" or \"6 g\", or \"none\".");
     m_value = m_teaspoon * (*volume / Volume::fromTeaspoons(1));

@@ -1,13 +1,12 @@
 #include "ui/progress/climb_chart.h"
 
-#include "ui/paint/theme.h"
+#include "intake/easing.h"
+#include "ui/shared/asked_amount.h"
 #include "ui/shared/day_text.h"
 
 #include <QKeyEvent>
 #include <QLocale>
 #include <QMouseEvent>
-#include <QPainter>
-#include <QPainterPath>
 #include <algorithm>
 
 namespace ladlework::ui {
@@ -17,13 +16,11 @@ using intake::LadderDay;
 namespace {
 constexpr int daysAheadAtLeast = 14;
 constexpr int daysAheadAtMost = 120;
-constexpr int bandAlpha = 46;
-constexpr int targetAlpha = 30;
 } // namespace
 
 ClimbChart::ClimbChart(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored); // takes what height there is
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding); // takes what height there is
     setAccessibleName(tr("The climb"));
 }
 
@@ -89,6 +86,11 @@ void ClimbChart::layOut() {
     QDate last = today.addDays(daysAheadAtLeast);
     if (s->targetDate)
         last = std::clamp(s->targetDate->p90.addDays(2), last, today.addDays(daysAheadAtMost));
+    if (s->target) {
+        const QDate eased = intake::easingEnds(*s->target, *s->ladder);
+        if (eased.isValid())
+            last = std::clamp(eased.addDays(2), last, today.addDays(daysAheadAtMost));
+    }
     int widest = 0;
     for (int rung = 0; rung < s->ladder->rungs.size(); ++rung)
         widest = std::max(widest, fontMetrics().horizontalAdvance(rungWords(rung)));
@@ -103,154 +105,27 @@ QString ClimbChart::rungWords(int rung) const {
                                  m_casebook->records().family.measures);
 }
 
+double ClimbChart::heightOf(quantity::Volume asked) const {
+    const QList<quantity::Volume>& rungs = standing()->ladder->rungs;
+    if (asked <= quantity::Volume{})
+        return m_scale.plot().bottom();
+    // What the ladder or the plan asks is a rung of this ladder.
+    const auto rung = std::ranges::lower_bound(rungs, asked);
+    return m_scale.yOf(
+        static_cast<int>(std::min<qsizetype>(rung - rungs.begin(), rungs.size() - 1)));
+}
+
+double ClimbChart::heightOf(const LadderDay& day) const {
+    // While stopped nothing is asked, but the ladder stands on its rung.
+    return beganStopped(day) ? m_scale.yOf(day.rung)
+                             : heightOf(askedOn(*m_casebook, *standing(), day));
+}
+
 double ClimbChart::markSize() const {
     // Small enough to leave room between days, yet never too small to tell a dot from a ring.
     const double line = fontMetrics().height();
     return std::clamp(m_scale.dayWidth() * 0.6, line * 0.15,
                       std::clamp(m_scale.rungHeight() * 0.4, line * 0.35, line * 0.6));
-}
-
-void ClimbChart::paintEvent(QPaintEvent* /*event*/) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const Colours& c = coloursOf(*this);
-    painter.fillRect(rect(), c.raised);
-    if (!standing()) {
-        return; // the screen says why there is nothing
-    }
-    drawProjection(painter);
-    drawRungs(painter);
-    drawMonths(painter);
-    drawToday(painter);
-    drawStairs(painter);
-    drawDays(painter);
-    if (hasFocus()) {
-        painter.setPen(QPen(c.bay, 2));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(rect().adjusted(1, 1, -1, -1));
-    }
-}
-
-void ClimbChart::drawRungs(QPainter& painter) const {
-    const Colours& c = coloursOf(*this);
-    const int rungs = static_cast<int>(standing()->ladder->rungs.size());
-    const int gap = fontMetrics().averageCharWidth();
-    // Labels are left out where rungs stand closer than a line of text; the first and the last
-    // stay.
-    const int every =
-        std::max(1, static_cast<int>(fontMetrics().height() / m_scale.rungHeight() + 0.999));
-    for (int rung = 0; rung < rungs; ++rung) {
-        const double y = m_scale.yOf(rung);
-        painter.setPen(QPen(c.rule, 1));
-        painter.drawLine(QPointF(m_scale.plot().left(), y), QPointF(m_scale.plot().right(), y));
-        const bool last = rung == rungs - 1;
-        if (!last && (rung % every != 0 || rungs - 1 - rung < every))
-            continue;
-        painter.setPen(last ? c.bay : c.quietInk);
-        const QRectF box(0, y - fontMetrics().height() / 2.0, m_scale.plot().left() - gap,
-                         fontMetrics().height());
-        painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter, rungWords(rung));
-    }
-}
-
-void ClimbChart::drawMonths(QPainter& painter) const {
-    const Colours& c = coloursOf(*this);
-    const QLocale locale;
-    const int textWidth = fontMetrics().horizontalAdvance(QStringLiteral("00 Mmmm "));
-    const double y = m_scale.plot().bottom();
-    double nextFree = m_scale.plot().left();
-    for (QDate day = m_scale.first(); day <= m_scale.last(); day = day.addDays(1)) {
-        if (day.dayOfWeek() != Qt::Monday)
-            continue;
-        const double x = m_scale.xOf(day);
-        painter.setPen(QPen(c.rule, 1));
-        painter.drawLine(QPointF(x, y), QPointF(x, y + fontMetrics().height() / 3.0));
-        if (x < nextFree || x + textWidth > m_scale.plot().right())
-            continue;
-        painter.setPen(c.quietInk);
-        painter.drawText(QPointF(x, y + fontMetrics().ascent() + fontMetrics().height() / 3.0),
-                         printShortDay(day, locale));
-        nextFree = x + textWidth;
-    }
-}
-
-void ClimbChart::drawStairs(QPainter& painter) const {
-    const Colours& c = coloursOf(*this);
-    QPainterPath path;
-    bool begun = false;
-    for (const LadderDay& day : standing()->replay.days) {
-        if (day.day < m_scale.first())
-            continue;
-        const QPointF from(m_scale.xOf(day.day), m_scale.yOf(day.rung));
-        if (begun)
-            path.lineTo(from);
-        else
-            path.moveTo(from);
-        begun = true;
-        path.lineTo(from + QPointF(m_scale.dayWidth(), 0));
-    }
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(c.ink, 1.5));
-    painter.drawPath(path);
-}
-
-void ClimbChart::drawDays(QPainter& painter) const {
-    const casebook::Standing* s = standing();
-    const Colours& c = coloursOf(*this);
-    for (const LadderDay& day : s->replay.days) {
-        if (day.day < m_scale.first())
-            continue;
-        ClimbMark mark;
-        mark.decision = day.decision;
-        if (const auto log = m_log.constFind(day.day); log != m_log.constEnd()) {
-            mark.enoughDrunk = log->drunk >= day.asked * s->ladder->rules.goodShare;
-            mark.worstReaction = log->worstReaction;
-            mark.redFlag = log->redFlag;
-        }
-        const QPointF middle(m_scale.middleOf(day.day), m_scale.yOf(day.rung));
-        drawClimbMark(painter, middle, markSize(), mark, s->ladder->rules, c);
-        if (day.day == m_day) {
-            painter.setBrush(Qt::NoBrush);
-            painter.setPen(QPen(c.ink, 1.5));
-            painter.drawEllipse(middle, markSize(), markSize());
-        }
-    }
-}
-
-void ClimbChart::drawProjection(QPainter& painter) const {
-    const casebook::Standing* s = standing();
-    const Colours& c = coloursOf(*this);
-    const int top = static_cast<int>(s->ladder->rungs.size()) - 1;
-    QColor target = c.bay;
-    target.setAlpha(targetAlpha);
-    painter.fillRect(QRectF(m_scale.plot().left(), m_scale.yOf(top) - m_scale.rungHeight() / 2,
-                            m_scale.plot().width(), m_scale.rungHeight()),
-                     target);
-    if (!s->targetDate || s->replay.rung >= top)
-        return;
-    const auto xOf = [this](QDate day) {
-        return m_scale.xOf(std::clamp(day, m_scale.first(), m_scale.last()));
-    };
-    const QPointF now(m_scale.middleOf(m_casebook->today()), m_scale.yOf(s->replay.rung));
-    QColor band = c.slate;
-    band.setAlpha(bandAlpha);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(band);
-    painter.drawPolygon(QPolygonF{now, QPointF(xOf(s->targetDate->p10), m_scale.yOf(top)),
-                                  QPointF(xOf(s->targetDate->p90), m_scale.yOf(top))});
-    painter.setPen(QPen(c.slate, 1.5, Qt::DashLine));
-    painter.drawLine(now, QPointF(xOf(s->targetDate->median), m_scale.yOf(top)));
-}
-
-void ClimbChart::drawToday(QPainter& painter) const {
-    const Colours& c = coloursOf(*this);
-    const double x = m_scale.middleOf(m_casebook->today());
-    painter.setPen(QPen(c.quietInk, 1, Qt::DotLine));
-    painter.drawLine(QPointF(x, m_scale.plot().top()), QPointF(x, m_scale.plot().bottom()));
-    painter.setPen(c.quietInk);
-    const int wide = fontMetrics().horizontalAdvance(tr("today"));
-    painter.drawText(QPointF(x - wide / 2.0, m_scale.plot().top() - fontMetrics().descent()),
-                     tr("today"));
 }
 
 void ClimbChart::describe() {
@@ -261,8 +136,10 @@ void ClimbChart::describe() {
         const auto found = std::ranges::lower_bound(days, m_day, {}, &LadderDay::day);
         if (found != days.end() && found->day == m_day)
             words = tr("%1: asked %2. %3")
-                        .arg(printDay(m_day, QLocale()), rungWords(found->rung),
-                             intake::explain(*found, s->ladder->rules));
+                        .arg(printDay(m_day, QLocale()),
+                             amountWords(askedOn(*m_casebook, *s, *found),
+                                         m_casebook->records().family.measures),
+                             whyWords(*m_casebook, *s, *found));
     }
     setAccessibleDescription(words);
     setToolTip(words);

@@ -11,7 +11,8 @@
 namespace ladlework::ui {
 
 /// The climb of one member: rungs as a staircase, the days as marks on it, today, the projected
-/// band up to the target. Left and Right move the day in hand.
+/// band up to the target, and the amounts of a plan to ease off. Left and Right move the day in
+/// hand.
 class ClimbChart final : public QWidget {
     Q_OBJECT
 public:
@@ -41,12 +42,17 @@ private:
     void drawMonths(QPainter& painter) const;
     void drawStairs(QPainter& painter) const;
     void drawDays(QPainter& painter) const;
+    void drawDay(QPainter& painter, const intake::LadderDay& day) const;
+    void drawEasing(QPainter& painter) const;
     void drawProjection(QPainter& painter) const;
     void drawToday(QPainter& painter) const;
     void describe();
     [[nodiscard]] const casebook::Standing* standing() const;
     [[nodiscard]] QString rungWords(int rung) const;
     [[nodiscard]] double markSize() const;
+    /// The height of what was asked on a day; at the foot of the drawing for nothing.
+    [[nodiscard]] double heightOf(quantity::Volume asked) const;
+    [[nodiscard]] double heightOf(const intake::LadderDay& day) const;
 
     std::shared_ptr<const casebook::Casebook> m_casebook;
     MemberId m_member;

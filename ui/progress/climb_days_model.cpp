@@ -1,5 +1,6 @@
 #include "ui/progress/climb_days_model.h"
 
+#include "ui/shared/asked_amount.h"
 #include "ui/shared/day_text.h"
 
 #include <QLocale>
@@ -10,17 +11,18 @@ namespace ladlework::ui {
 using intake::LadderDay;
 using intake::LadderDecision;
 
-void ClimbDaysModel::show(const casebook::Standing& standing, quantity::MeasureSystem measures) {
-    QList<LadderDay> days = standing.replay.days;
-    std::ranges::reverse(days);
+void ClimbDaysModel::show(const casebook::Casebook& book, const casebook::Standing& standing) {
+    QList<Line> days;
+    for (const LadderDay& day : standing.replay.days)
+        days.prepend({day.day,
+                      amountWords(askedOn(book, standing, day), book.records().family.measures),
+                      decisionWords(day), whyWords(book, standing, day)});
     const bool same = standing.member.id == m_member &&
-                      std::ranges::equal(days, m_days, {}, &LadderDay::day, &LadderDay::day);
+                      std::ranges::equal(days, m_days, {}, &Line::day, &Line::day);
     if (!same)
         beginResetModel();
     m_member = standing.member.id;
     m_days = std::move(days);
-    m_rules = standing.ladder ? standing.ladder->rules : intake::LadderRules{};
-    m_measures = measures;
     if (!same)
         endResetModel();
     else if (!m_days.isEmpty())
@@ -35,7 +37,7 @@ void ClimbDaysModel::clear() {
 }
 
 int ClimbDaysModel::rowOf(QDate day) const {
-    const auto found = std::ranges::find(m_days, day, &LadderDay::day);
+    const auto found = std::ranges::find(m_days, day, &Line::day);
     return found == m_days.end() ? -1 : static_cast<int>(found - m_days.begin());
 }
 
@@ -51,8 +53,8 @@ int ClimbDaysModel::columnCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QString decisionWords(LadderDecision decision) {
-    switch (decision) {
+QString decisionWords(const LadderDay& day) {
+    switch (day.decision) {
     case LadderDecision::Advance:
         return ClimbDaysModel::tr("one rung up");
     case LadderDecision::Stay:
@@ -62,7 +64,7 @@ QString decisionWords(LadderDecision decision) {
     case LadderDecision::Back:
         return ClimbDaysModel::tr("step back");
     case LadderDecision::Stop:
-        return ClimbDaysModel::tr("stop");
+        return beganStopped(day) ? ClimbDaysModel::tr("stopped") : ClimbDaysModel::tr("stop");
     case LadderDecision::Gap:
         return ClimbDaysModel::tr("no entry");
     case LadderDecision::Stale:
@@ -75,16 +77,16 @@ QVariant ClimbDaysModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= m_days.size() ||
         (role != Qt::DisplayRole && role != Qt::ToolTipRole))
         return {};
-    const LadderDay& day = m_days.at(index.row());
+    const Line& line = m_days.at(index.row());
     switch (index.column()) {
     case DayColumn:
-        return printDay(day.day, QLocale());
+        return printDay(line.day, QLocale());
     case AskedColumn:
-        return quantity::printVolume(day.asked, m_measures);
+        return line.asked;
     case DecisionColumn:
-        return decisionWords(day.decision);
+        return line.decision;
     default:
-        return intake::explain(day, m_rules);
+        return line.why;
     }
 }
 

@@ -6,14 +6,14 @@
 
 namespace ladlework::ui {
 
-/// The days of a climb in words, the latest first: asked, decided, and by which rule.
+/// The days of a climb in words, the latest first: asked, decided, and why.
 class ClimbDaysModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
     enum Column { DayColumn, AskedColumn, DecisionColumn, WhyColumn, ColumnCount };
 
     using QAbstractTableModel::QAbstractTableModel;
-    void show(const casebook::Standing& standing, quantity::MeasureSystem measures);
+    void show(const casebook::Casebook& book, const casebook::Standing& standing);
     void clear();
     /// The row of a day; -1 when it is not there.
     [[nodiscard]] int rowOf(QDate day) const;
@@ -26,13 +26,17 @@ public:
                                       int role) const override;
 
 private:
+    struct Line {
+        QDate day;
+        QString asked;
+        QString decision;
+        QString why;
+    };
     MemberId m_member;
-    QList<intake::LadderDay> m_days;
-    intake::LadderRules m_rules;
-    quantity::MeasureSystem m_measures = quantity::MeasureSystem::UsCustomary;
+    QList<Line> m_days;
 };
 
 /// "one rung up", "stay", "hold", ... for people.
-QString decisionWords(intake::LadderDecision decision);
+QString decisionWords(const intake::LadderDay& day);
 
 } // namespace ladlework::ui

@@ -15,6 +15,8 @@ ClimbLegend::ClimbLegend(QWidget* parent) : QWidget(parent) {
     enough.enoughDrunk = true;
     ClimbMark gap;
     gap.decision = LadderDecision::Gap;
+    ClimbMark stopped;
+    stopped.stopped = true;
     const auto felt = [](int strength) {
         ClimbMark mark;
         mark.worstReaction = strength;
@@ -23,10 +25,11 @@ ClimbLegend::ClimbLegend(QWidget* parent) : QWidget(parent) {
     m_items = {{enough, tr("enough drunk"), false},
                {ClimbMark{}, tr("less"), false},
                {gap, tr("no entry"), false},
+               {stopped, tr("stopped: nothing asked"), false},
                {felt(rules.mildTo), tr("mild reaction"), true},
                {felt(rules.moderateTo), tr("moderate"), true},
                {felt(rules.strongTo), tr("strong"), true},
-               {felt(rules.strongTo + 1), tr("stop"), true}};
+               {felt(rules.strongTo + 1), tr("red flag or stop"), true}};
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);

@@ -52,7 +52,11 @@ void drawClimbMark(QPainter& painter, QPointF middle, double size, const ClimbMa
     const bool gap = mark.decision == intake::LadderDecision::Gap ||
                      mark.decision == intake::LadderDecision::Stale;
     painter.save();
-    if (gap) {
+    if (mark.stopped) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(colours.beet);
+        painter.drawRect(QRectF(middle - QPointF(r, size / 8), QSizeF(size, size / 4)));
+    } else if (gap) {
         painter.setPen(QPen(colours.quietInk, size / 5));
         painter.drawLine(middle + QPointF(0, -r), middle + QPointF(0, r));
     } else if (mark.enoughDrunk) {

@@ -17,6 +17,7 @@ struct ClimbMark {
     bool enoughDrunk = false;
     std::optional<int> worstReaction;
     bool redFlag = false;
+    bool stopped = false; ///< the day began stopped: nothing was asked
 };
 
 /// How strong a day's reaction was, by the ladder's own rules.
@@ -28,8 +29,8 @@ void drawReactionMark(QPainter& painter, QPointF middle, double size, Bearing be
                       const Colours& colours);
 
 /// Draws a day: a filled dot when enough was drunk, a ring when less, a short upright tick for a
-/// gap; and above it the reaction by shape: a small triangle (mild), a diamond (moderate), a square
-/// (strong), an octagon (stop).
+/// gap, a short level bar while the ladder is stopped; and above it the reaction by shape: a small
+/// triangle (mild), a diamond (moderate), a square (strong), an octagon (stop).
 void drawClimbMark(QPainter& painter, QPointF middle, double size, const ClimbMark& mark,
                    const intake::LadderRules& rules, const Colours& colours);
 

@@ -1,26 +1,21 @@
 #include "ui/progress/progress_screen.h"
 
 #include "ui/paint/theme.h"
-#include "ui/progress/climb_chart.h"
-#include "ui/progress/climb_days_model.h"
-#include "ui/progress/climb_legend.h"
-#include "ui/progress/resume_panel.h"
-#include "ui/shared/day_text.h"
+#include "ui/progress/climb_page.h"
+#include "ui/progress/family_climbs_page.h"
+#include "ui/progress/observations_page.h"
+#include "ui/progress/reactions_page.h"
+#include "ui/progress/totals_page.h"
 #include "ui/shared/empty_state.h"
 #include "ui/shared/page_scroll.h"
-#include "ui/shared/section.h"
-#include "ui/shared/table_look.h"
 
 #include <QAction>
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QHeaderView>
-#include <QLabel>
-#include <QLocale>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QStackedWidget>
 #include <QTabBar>
-#include <QTableView>
 #include <QVBoxLayout>
 
 namespace ladlework::ui {
@@ -28,14 +23,18 @@ namespace ladlework::ui {
 namespace {
 constexpr int shortSpanDays = 42;
 constexpr int middleSpanDays = 120;
+
+void look(QTabBar& tabs, const QString& name) {
+    tabs.setAccessibleName(name);
+    tabs.setExpanding(false);
+    tabs.setDrawBase(false);
+    tabs.setUsesScrollButtons(true);
+}
 } // namespace
 
 ProgressScreen::ProgressScreen(const ScreenContext& context, QWidget* parent)
-    : FamilyScreen(context, parent), m_members(new QTabBar(this)), m_span(new QComboBox(this)),
-      m_summary(new QLabel(this)), m_resume(new ResumePanel(context, this)),
-      m_chart(new ClimbChart(this)), m_days(new ClimbDaysModel(this)),
-      m_table(makeTable(m_days, tr("Days of the climb, latest first"), ClimbDaysModel::WhyColumn,
-                        this)),
+    : FamilyScreen(context, parent), m_members(new QTabBar(this)), m_pageTabs(new QTabBar(this)),
+      m_span(new QComboBox(this)), m_pages(new QStackedWidget(this)),
       m_empty(new EmptyState(tr("No ladder yet"),
                              tr("The climb shows here once a member has a target and a ladder: the "
                                 "rungs as a staircase, each day as a mark on it, and when the "
@@ -44,89 +43,104 @@ ProgressScreen::ProgressScreen(const ScreenContext& context, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setSpacing(step(*this));
     layout->addWidget(makeHead());
-    layout->addWidget(makePage(), 1);
-    layout->addWidget(m_empty, 1);
+    makePages();
+    layout->addWidget(m_pages, 1);
     makeActions();
     connectParts();
 }
 
-QWidget* ProgressScreen::makePage() {
-    auto* page = new QWidget(this);
-    auto* layout = new QVBoxLayout(page);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(step(*this));
-    layout->addWidget(m_resume);
-    m_climb = new Section(tr("The climb"), this);
-    m_summary->setWordWrap(true);
-    m_climb->body()->addWidget(m_summary);
-    m_climb->body()->addWidget(m_chart, 1);
-    m_legend = new ClimbLegend(m_climb);
-    m_climb->body()->addWidget(m_legend);
-    layout->addWidget(m_climb, 3);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    constexpr int fewestRows = 3;
-    m_table->setMinimumHeight(m_table->horizontalHeader()->sizeHint().height() +
-                              fewestRows * m_table->verticalHeader()->defaultSectionSize());
-    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
-    layout->addWidget(m_table, 2);
-    m_page = new PageScroll(page, this);
-    return m_page;
+QWidget* ProgressScreen::makeHead() {
+    auto* head = new QWidget(this);
+    auto* column = new QVBoxLayout(head);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(step(*this) / 2);
+    look(*m_members, tr("Members"));
+    look(*m_pageTabs, tr("What is shown of the member"));
+    m_span->addItem(tr("Last six weeks"), shortSpanDays);
+    m_span->addItem(tr("Last four months"), middleSpanDays);
+    m_span->addItem(tr("The whole ladder"), 0);
+    m_span->setAccessibleName(tr("How far back the drawing goes"));
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_pageTabs, 1);
+    row->addWidget(m_span);
+    column->addWidget(m_members);
+    column->addLayout(row);
+    return head;
+}
+
+void ProgressScreen::makePages() {
+    m_climb = new ClimbPage(context(), this);
+    m_reactions = new ReactionsPage(context().catalogue, this);
+    m_totals = new TotalsPage(this);
+    m_observations = new ObservationsPage(context(), this);
+    m_family = new FamilyClimbsPage(this);
+    const QSignalBlocker blocker(m_pageTabs);
+    addPage(tr("The climb"), m_climb);
+    addPage(tr("Reactions"), m_reactions);
+    addPage(tr("A day of stock"), m_totals);
+    addPage(tr("Weight and more"), m_observations);
+    addPage(tr("Side by side"), m_family);
+    m_pages->addWidget(m_empty);
+}
+
+void ProgressScreen::addPage(const QString& name, QWidget* page) {
+    m_pageTabs->addTab(name);
+    m_pages->addWidget(new PageScroll(page, this));
 }
 
 void ProgressScreen::connectParts() {
     connect(m_empty->button(), &QPushButton::clicked, this,
             [this] { Q_EMIT screenWanted(QStringLiteral("members")); });
-    connect(m_members, &QTabBar::currentChanged, this, &ProgressScreen::showMember);
-    connect(m_span, &QComboBox::currentIndexChanged, this, &ProgressScreen::showMember);
-    connect(m_chart, &ClimbChart::dayChosen, this, [this](QDate day) {
-        const QModelIndex row = m_days->index(m_days->rowOf(day), 0);
-        if (row.isValid() && row.row() != m_table->currentIndex().row())
-            m_table->setCurrentIndex(row);
+    connect(m_members, &QTabBar::currentChanged, this, &ProgressScreen::showPage);
+    connect(m_pageTabs, &QTabBar::currentChanged, this, &ProgressScreen::showPage);
+    connect(m_span, &QComboBox::currentIndexChanged, this, &ProgressScreen::showPage);
+    connect(m_family, &FamilyClimbsPage::memberWanted, this, [this](MemberId member) {
+        m_pageTabs->setCurrentIndex(ClimbTab);
+        m_members->setCurrentIndex(tabOf(member));
     });
-    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            [this](const QModelIndex& current) {
-                if (current.isValid())
-                    m_chart->setDay(m_days->dayAt(current.row()));
-            });
-}
-
-QWidget* ProgressScreen::makeHead() {
-    auto* head = new QWidget(this);
-    auto* row = new QHBoxLayout(head);
-    row->setContentsMargins(0, 0, 0, 0);
-    m_members->setAccessibleName(tr("Members"));
-    m_members->setExpanding(false);
-    m_members->setDrawBase(false);
-    m_members->setUsesScrollButtons(true);
-    m_span->addItem(tr("Last six weeks"), shortSpanDays);
-    m_span->addItem(tr("Last four months"), middleSpanDays);
-    m_span->addItem(tr("The whole ladder"), 0);
-    m_span->setAccessibleName(tr("How far back the drawing goes"));
-    row->addWidget(m_members, 1);
-    row->addWidget(m_span);
-    return head;
 }
 
 void ProgressScreen::makeActions() {
-    auto* next = new QAction(tr("Next member"), this);
-    next->setShortcut(QKeySequence(Qt::ALT | Qt::Key_PageDown));
-    connect(next, &QAction::triggered, this, [this] { stepMember(1); });
-    auto* previous = new QAction(tr("Previous member"), this);
-    previous->setShortcut(QKeySequence(Qt::ALT | Qt::Key_PageUp));
-    connect(previous, &QAction::triggered, this, [this] { stepMember(-1); });
-    auto* chart = new QAction(tr("Go to the drawing of the climb"), this);
-    chart->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G));
-    chart->setStatusTip(tr("Left and Right move from day to day, Page Up and Page Down by weeks"));
-    connect(chart, &QAction::triggered, this, [this] { m_chart->setFocus(); });
-    for (QAction* step : {next, previous})
-        step->setStatusTip(tr("Shows the climb of another member"));
-    addActions({next, previous, chart});
+    const auto make = [this](const QString& text, const QString& tip, const QKeySequence& keys,
+                             auto&& work) {
+        auto* action = new QAction(text, this);
+        action->setShortcut(keys);
+        action->setStatusTip(tip);
+        connect(action, &QAction::triggered, this, work);
+        addAction(action);
+    };
+    const QString member = tr("Shows the climb of another member");
+    make(tr("Next member"), member, QKeySequence(Qt::ALT | Qt::Key_PageDown),
+         [this] { stepMember(1); });
+    make(tr("Previous member"), member, QKeySequence(Qt::ALT | Qt::Key_PageUp),
+         [this] { stepMember(-1); });
+    const QString page = tr("The climb, reactions, a day of stock, weight, side by side");
+    make(tr("Next page of the member"), page, QKeySequence(Qt::ALT | Qt::Key_Right),
+         [this] { stepPage(1); });
+    make(tr("Previous page of the member"), page, QKeySequence(Qt::ALT | Qt::Key_Left),
+         [this] { stepPage(-1); });
+    make(tr("Go to the drawing of the climb"),
+         tr("Left and Right move from day to day, Page Up and Page Down by weeks"),
+         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G), [this] {
+             m_pageTabs->setCurrentIndex(ClimbTab);
+             m_climb->focusChart();
+         });
+    make(tr("Enter a weight or observation"), tr("Goes to the line that takes a value"),
+         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), [this] {
+             m_pageTabs->setCurrentIndex(ObservationsTab);
+             m_observations->firstField()->setFocus();
+         });
 }
 
 void ProgressScreen::stepMember(int by) {
     const int count = m_members->count();
     if (count > 0)
         m_members->setCurrentIndex((m_members->currentIndex() + by + count) % count);
+}
+
+void ProgressScreen::stepPage(int by) {
+    const int count = m_pageTabs->count();
+    m_pageTabs->setCurrentIndex((m_pageTabs->currentIndex() + by + count) % count);
 }
 
 void ProgressScreen::refresh(bool sameFamily) {
@@ -136,7 +150,7 @@ void ProgressScreen::refresh(bool sameFamily) {
         showTabs();
         m_members->setCurrentIndex(tabOf(before));
     }
-    showMember();
+    showPage();
 }
 
 void ProgressScreen::showTabs() {
@@ -173,79 +187,62 @@ const casebook::Standing* ProgressScreen::chosen() const {
     return book().standing(tabMember(m_members->currentIndex()));
 }
 
-void ProgressScreen::showMember() {
+/// Only the page in sight is filled: the others are when they are asked for.
+void ProgressScreen::showPage() {
     const casebook::Standing* standing = chosen();
-    const bool climbs = standing && standing->ladder;
-    const bool infant = standing && standing->band == AgeBand::InfantUnderSixMonths;
-    m_members->setVisible(m_members->count() > 0);
-    m_span->setVisible(climbs);
-    m_page->setVisible(climbs || infant);
-    m_chart->setVisible(climbs);
-    m_legend->setVisible(climbs);
-    m_table->setVisible(climbs);
-    m_empty->setVisible(!climbs && !infant);
-    m_summary->setText(standing ? summary(*standing) : QString());
-    setFindings(standing ? standing->findings : Findings{});
-    if (!climbs) {
-        m_chart->show(sharedBook(), {}, 0);
-        m_days->clear();
-        m_resume->hide();
+    const int page = m_pageTabs->currentIndex();
+    m_members->setVisible(standing && page != FamilyTab);
+    m_pageTabs->setVisible(standing != nullptr);
+    m_span->setVisible(standing && (page == FamilyTab || (page == ClimbTab && standing->ladder)));
+    setFindings(standing && page != FamilyTab ? standing->findings : Findings{});
+    if (!standing) {
+        m_pages->setCurrentWidget(m_empty);
         return;
     }
-    m_resume->show(book(), *standing);
-    m_chart->show(sharedBook(), standing->member.id, m_span->currentData().toInt());
-    m_days->show(*standing, measures());
-    m_table->setCurrentIndex(m_days->index(m_days->rowOf(m_chart->day()), 0));
+    m_pages->setCurrentIndex(page);
+    switch (page) {
+    case ClimbTab:
+        showClimb(*standing);
+        return;
+    case ReactionsTab:
+        m_reactions->show(sharedBook(), *standing);
+        return;
+    case TotalsTab:
+        m_totals->show(sharedBook(), *standing);
+        return;
+    case ObservationsTab:
+        m_observations->show(sharedBook(), *standing);
+        return;
+    default:
+        m_family->show(book(), m_span->currentData().toInt());
+    }
 }
 
-QString ProgressScreen::summary(const casebook::Standing& standing) const {
-    if (!standing.ladder)
-        return tr("Under 6 months there is no ladder. Refer to the child's own clinician.");
-    const intake::LadderReplay& replay = standing.replay;
-    if (replay.state == intake::LadderState::Stopped)
-        return (standing.goesOn
-                    ? tr("%1's ladder is stopped on rung %2 of %3 (%4). Nothing is asked today; it "
-                         "goes on tomorrow by your decision.")
-                    : tr("%1's ladder is stopped on rung %2 of %3 (%4). Nothing is asked until you "
-                         "let it go on."))
-            .arg(standing.member.name)
-            .arg(replay.rung + 1)
-            .arg(standing.ladder->rungs.size())
-            .arg(quantity::printVolume(standing.ladder->rungs.at(replay.rung), measures()));
-    QString words =
-        tr("%1 is %2, on rung %3 of %4: %5 a day.")
-            .arg(standing.member.name, intake::stateName(replay.state))
-            .arg(replay.rung + 1)
-            .arg(standing.ladder->rungs.size())
-            .arg(quantity::printVolume(standing.ladder->rungs.at(replay.rung), measures()));
-    const QLocale locale;
-    const bool top = replay.rung + 1 == standing.ladder->rungs.size();
-    if (top)
-        words += u' ' + (replay.daysAtTarget == 1
-                             ? tr("One good day at target so far.")
-                             : tr("%1 good days at target so far.").arg(replay.daysAtTarget));
-    else
-        words += u' ' + tr("Good days towards the next rung: %1 of %2.")
-                            .arg(replay.goodDays)
-                            .arg(standing.ladder->rules.daysToAdvance);
-    if (standing.targetDate && !top)
-        words += u' ' + tr("The target may be reached about %1 (the fan: between %2 and %3, four "
-                           "times in five).")
-                            .arg(printDay(standing.targetDate->median, locale),
-                                 printShortDay(standing.targetDate->p10, locale),
-                                 printShortDay(standing.targetDate->p90, locale));
-    return words;
+void ProgressScreen::showClimb(const casebook::Standing& standing) {
+    const bool infant = standing.band == AgeBand::InfantUnderSixMonths;
+    if (!standing.ladder && !infant)
+        m_pages->setCurrentWidget(m_empty);
+    m_climb->show(sharedBook(), standing, m_span->currentData().toInt());
 }
 
 QWidget* ProgressScreen::firstField() {
-    return m_members->count() > 0 ? static_cast<QWidget*>(m_members) : m_empty->button();
+    if (m_members->isVisibleTo(this))
+        return m_members;
+    return m_pageTabs->isVisibleTo(this) ? static_cast<QWidget*>(m_pageTabs) : m_empty->button();
 }
 
 void ProgressScreen::showField(const QString& field) {
-    if (field == u"decision" && m_resume->isVisible())
-        m_resume->takeFocus();
-    else
-        Q_EMIT screenWanted(QStringLiteral("members"));
+    if (field == u"value") {
+        m_pageTabs->setCurrentIndex(ObservationsTab);
+        m_observations->firstField()->setFocus();
+        return;
+    }
+    if (field == u"decision") {
+        m_pageTabs->setCurrentIndex(ClimbTab);
+        if (m_climb->focusDecision())
+            return;
+    }
+    Q_EMIT screenWanted(QStringLiteral("members"));
 }
 
 } // namespace ladlework::ui

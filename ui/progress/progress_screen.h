@@ -3,21 +3,20 @@
 #include "ui/shared/family_screen.h"
 
 class QComboBox;
-class QLabel;
-class QScrollArea;
+class QStackedWidget;
 class QTabBar;
-class QTableView;
 
 namespace ladlework::ui {
 
-class ClimbChart;
-class ClimbDaysModel;
-class ClimbLegend;
+class ClimbPage;
 class EmptyState;
-class ResumePanel;
-class Section;
+class FamilyClimbsPage;
+class ObservationsPage;
+class ReactionsPage;
+class TotalsPage;
 
-/// The climb of each member: the drawing, where it stands in words, and every day with its reason.
+/// How each member does: the climb, what was felt, what is taken in a day, what is observed; and
+/// all climbs beside each other. One member and one page are in sight.
 class ProgressScreen final : public FamilyScreen {
     Q_OBJECT
 public:
@@ -29,30 +28,33 @@ protected:
     void refresh(bool sameFamily) override;
 
 private:
+    enum Page { ClimbTab, ReactionsTab, TotalsTab, ObservationsTab, FamilyTab };
+
     QWidget* makeHead();
-    QWidget* makePage();
+    void makePages();
+    void addPage(const QString& name, QWidget* page);
     void connectParts();
     void makeActions();
     void showTabs();
-    void showMember();
+    void showPage();
+    void showClimb(const casebook::Standing& standing);
+    void stepMember(int by);
+    void stepPage(int by);
     [[nodiscard]] MemberId tabMember(int tab) const;
     /// The tab of a member, else of the first one with a ladder.
     [[nodiscard]] int tabOf(MemberId member) const;
-    void stepMember(int by);
-    [[nodiscard]] QString summary(const casebook::Standing& standing) const;
     [[nodiscard]] const casebook::Standing* chosen() const;
 
     QTabBar* m_members = nullptr;
+    QTabBar* m_pageTabs = nullptr;
     QComboBox* m_span = nullptr;
-    QLabel* m_summary = nullptr;
-    ResumePanel* m_resume = nullptr;
-    ClimbChart* m_chart = nullptr;
-    ClimbDaysModel* m_days = nullptr;
-    QTableView* m_table = nullptr;
+    QStackedWidget* m_pages = nullptr;
+    ClimbPage* m_climb = nullptr;
+    ReactionsPage* m_reactions = nullptr;
+    TotalsPage* m_totals = nullptr;
+    ObservationsPage* m_observations = nullptr;
+    FamilyClimbsPage* m_family = nullptr;
     EmptyState* m_empty = nullptr;
-    QScrollArea* m_page = nullptr;
-    Section* m_climb = nullptr;
-    ClimbLegend* m_legend = nullptr;
 };
 
 } // namespace ladlework::ui

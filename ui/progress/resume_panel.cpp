@@ -1,6 +1,7 @@
 #include "ui/progress/resume_panel.h"
 
 #include "ui/shared/choices.h"
+#include "ui/shared/problem_line.h"
 #include "ui/shared/text_field.h"
 
 #include <QComboBox>
@@ -13,7 +14,8 @@ namespace ladlework::ui {
 
 ResumePanel::ResumePanel(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_rung(new QComboBox(this)),
-      m_reason(new TextField(this)), m_when(new QLabel(this)), m_goOn(new QPushButton(this)),
+      m_reason(new TextField(this)), m_when(new QLabel(this)), m_problem(new ProblemLine(this)),
+      m_goOn(new QPushButton(this)),
       m_takeBack(new QPushButton(tr("Take the decision &back"), this)) {
     auto* section = new Section(tr("The ladder is stopped"), this);
     auto* words = new QLabel(
@@ -34,6 +36,7 @@ ResumePanel::ResumePanel(const ScreenContext& context, QWidget* parent)
     line->addWidget(m_goOn);
     line->addWidget(m_takeBack);
     section->body()->addLayout(line);
+    section->body()->addWidget(m_problem);
     m_reason->setPlaceholderText(tr("Reason: who was asked, what was decided"));
     m_reason->setAccessibleName(tr("Reason for going on"));
     m_rung->setAccessibleName(tr("Rung to go on from"));
@@ -56,6 +59,7 @@ void ResumePanel::show(const casebook::Casebook& book, const casebook::Standing&
     if (!sameMember) {
         m_reason->clear();
         m_reason->setStored({});
+        m_problem->clear();
     }
     m_member = standing.member;
     // The day of the stop stays stopped whatever is decided on it.
@@ -99,8 +103,8 @@ void ResumePanel::goOn() {
     decision.day = m_day;
     decision.resumeAtRung = m_rung->currentIndex();
     decision.reason = m_reason->trimmed();
-    const bool done = m_context.act(
-        this, tr("Let %1's ladder go on from %2").arg(m_member.name, m_rung->currentText()),
+    const Outcome outcome = m_context.workbook.act(
+        tr("Let %1's ladder go on from %2").arg(m_member.name, m_rung->currentText()),
         [&](store::Action& action) -> Outcome {
             if (m_pending) {
                 if (const Outcome removed =
@@ -111,7 +115,7 @@ void ResumePanel::goOn() {
             const auto added = m_context.workbook.climbs().addDecision(action, decision);
             return added ? Outcome{} : Outcome(passOn(added));
         });
-    if (done) {
+    if (m_problem->take(outcome)) {
         m_reason->clear();
         m_reason->setStored({});
     } else {

@@ -10,6 +10,7 @@ class QPushButton;
 
 namespace ladlework::ui {
 
+class ProblemLine;
 class TextField;
 
 /// After a stop: the practitioner's recorded decision to go on, from which rung and why. On the day
@@ -35,6 +36,7 @@ private:
     QComboBox* m_rung;
     TextField* m_reason;
     QLabel* m_when;
+    ProblemLine* m_problem;
     QPushButton* m_goOn;
     QPushButton* m_takeBack;
 };

@@ -6,6 +6,7 @@ template class AmountEdit<quantity::Volume>;
 template class AmountEdit<quantity::Mass>;
 template class AmountEdit<quantity::Duration>;
 template class AmountEdit<quantity::Length>;
+template class AmountEdit<quantity::Temperature>;
 template class AmountEdit<quantity::Length, AltitudeText>;
 
 } // namespace ladlework::ui

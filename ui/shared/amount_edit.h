@@ -11,8 +11,9 @@ struct KitchenText;
 
 template <>
 struct KitchenText<quantity::Volume> {
-    static Result<quantity::Volume> parse(const QString& text, quantity::MeasureSystem system) {
-        return quantity::parseVolume(text, system);
+    static Result<quantity::Volume> parse(const QString& text, quantity::MeasureSystem system,
+                                          const QString& shown) {
+        return quantity::parseVolume(text, system, shown);
     }
     static QString print(quantity::Volume value, quantity::MeasureSystem system) {
         return quantity::printVolume(value, system);
@@ -20,8 +21,9 @@ struct KitchenText<quantity::Volume> {
 };
 template <>
 struct KitchenText<quantity::Mass> {
-    static Result<quantity::Mass> parse(const QString& text, quantity::MeasureSystem system) {
-        return quantity::parseMass(text, system);
+    static Result<quantity::Mass> parse(const QString& text, quantity::MeasureSystem system,
+                                        const QString& shown) {
+        return quantity::parseMass(text, system, shown);
     }
     static QString print(quantity::Mass value, quantity::MeasureSystem system) {
         return quantity::printMass(value, system);
@@ -29,8 +31,9 @@ struct KitchenText<quantity::Mass> {
 };
 template <>
 struct KitchenText<quantity::Duration> {
-    static Result<quantity::Duration> parse(const QString& text, quantity::MeasureSystem) {
-        return quantity::parseDuration(text);
+    static Result<quantity::Duration> parse(const QString& text, quantity::MeasureSystem,
+                                            const QString& shown) {
+        return quantity::parseDuration(text, shown);
     }
     static QString print(quantity::Duration value, quantity::MeasureSystem) {
         return quantity::printDuration(value);
@@ -38,18 +41,31 @@ struct KitchenText<quantity::Duration> {
 };
 template <>
 struct KitchenText<quantity::Length> {
-    static Result<quantity::Length> parse(const QString& text, quantity::MeasureSystem system) {
-        return quantity::parseLength(text, system);
+    static Result<quantity::Length> parse(const QString& text, quantity::MeasureSystem system,
+                                          const QString& shown) {
+        return quantity::parseLength(text, system, shown);
     }
     static QString print(quantity::Length value, quantity::MeasureSystem system) {
         return quantity::printLength(value, system);
     }
 };
 
+template <>
+struct KitchenText<quantity::Temperature> {
+    static Result<quantity::Temperature> parse(const QString& text, quantity::MeasureSystem system,
+                                               const QString& shown) {
+        return quantity::parseTemperature(text, system, shown);
+    }
+    static QString print(quantity::Temperature value, quantity::MeasureSystem system) {
+        return quantity::printTemperature(value, system);
+    }
+};
+
 /// The height of a place above the sea: a bare number is feet or metres.
 struct AltitudeText {
-    static Result<quantity::Length> parse(const QString& text, quantity::MeasureSystem system) {
-        return quantity::parseAltitude(text, system);
+    static Result<quantity::Length> parse(const QString& text, quantity::MeasureSystem system,
+                                          const QString& shown) {
+        return quantity::parseAltitude(text, system, shown);
     }
     static QString print(quantity::Length value, quantity::MeasureSystem system) {
         return quantity::printAltitude(value, system);
@@ -73,7 +89,7 @@ public:
 
 protected:
     QString read(const QString& text) override {
-        const Result<Quantity> result = Text::parse(text, m_system);
+        const Result<Quantity> result = Text::parse(text, m_system, shown());
         if (!result)
             return result.error().sentence;
         m_value = *result;
@@ -94,6 +110,7 @@ using VolumeEdit = AmountEdit<quantity::Volume>;
 using MassEdit = AmountEdit<quantity::Mass>;
 using DurationEdit = AmountEdit<quantity::Duration>;
 using LengthEdit = AmountEdit<quantity::Length>;
+using TemperatureEdit = AmountEdit<quantity::Temperature>;
 using AltitudeEdit = AmountEdit<quantity::Length, AltitudeText>;
 
 } // namespace ladlework::ui

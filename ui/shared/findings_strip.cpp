@@ -17,7 +17,8 @@ namespace ladlework::ui {
 
 namespace {
 
-constexpr int mostLines = 3; ///< shown before the strip scrolls
+constexpr int mostLines = 3;     ///< shown before the strip scrolls
+constexpr int shareOfWindow = 7; ///< it takes no more than this part of the window's height
 
 QString countOf(const Findings& findings, Finding::Severity severity, const QString& one,
                 const QString& many) {
@@ -94,6 +95,19 @@ void FindingsStrip::resizeEvent(QResizeEvent* event) {
     fitHeight();
 }
 
+void FindingsStrip::showEvent(QShowEvent* event) {
+    QFrame::showEvent(event);
+    if (!isWindow())
+        window()->installEventFilter(this); // its height is what the strip may take a part of
+    fitHeight();
+}
+
+bool FindingsStrip::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize && watched == window())
+        fitHeight();
+    return QFrame::eventFilter(watched, event);
+}
+
 void FindingsStrip::fill() {
     while (QLayoutItem* item = m_lines->takeAt(0)) {
         delete item->widget();
@@ -122,7 +136,11 @@ void FindingsStrip::fitHeight() {
     const int wanted = m_lines->hasHeightForWidth()
                            ? m_lines->heightForWidth(m_area->viewport()->width())
                            : m_lines->sizeHint().height();
-    m_area->setFixedHeight(std::min(wanted, mostLines * lineHeight));
+    // With large text in a low window one line must do.
+    const int most = isWindow() ? mostLines * lineHeight
+                                : std::clamp(window()->height() / shareOfWindow, lineHeight,
+                                             mostLines * lineHeight);
+    m_area->setFixedHeight(std::min(wanted, most));
     updateGeometry();
 }
 

@@ -13,7 +13,8 @@ class QVBoxLayout;
 namespace ladlework::ui {
 
 /// The findings of what is on screen: mark, word, sentence, number against limit, and the source
-/// on request. Folds away when there is nothing to say. Scrolls when there is much.
+/// on request. Folds away when there is nothing to say. Scrolls when there is much, before it takes
+/// more than its part of the window.
 class FindingsStrip final : public QFrame {
     Q_OBJECT
 public:
@@ -28,6 +29,8 @@ Q_SIGNALS:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void fill();

@@ -38,6 +38,7 @@ void QuantityEdit::showValue() {
         return;
     markProblem({});
     const QString text = words();
+    m_shown = text;
     if (text == this->text())
         return;
     setText(text);
@@ -47,7 +48,8 @@ void QuantityEdit::showValue() {
 
 void QuantityEdit::showEdited() {
     markProblem({});
-    setText(words());
+    m_shown = words();
+    setText(m_shown);
     selectAll();
     Q_EMIT valueEdited();
 }

@@ -11,7 +11,7 @@ namespace ladlework::ui {
 /// The common part of the edits that read a quantity as a kitchen writes it. While the text cannot
 /// be read it is marked and the sentence of the problem stands in the tool tip and the accessible
 /// description; leaving the field puts the value that was set back, in kitchen words. Escape does
-/// the same at once.
+/// the same at once. A bare number keeps the unit that was shown.
 class QuantityEdit : public QLineEdit {
     Q_OBJECT
 public:
@@ -37,6 +37,8 @@ protected:
     virtual void settle() = 0;
     /// Back to the value that was set.
     virtual void takeBack() = 0;
+    /// The words that stood in the field before it was typed in.
+    [[nodiscard]] const QString& shown() const { return m_shown; }
     /// Shows words() unless the person is typing in it.
     void showValue();
     /// A new value by another way than typing, such as stepping: shows it and tells.
@@ -52,6 +54,7 @@ private:
     void commit();
     void abandon();
 
+    QString m_shown;
     QString m_problem;
     QString m_description;
     QString m_toolTip;

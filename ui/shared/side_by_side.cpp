@@ -61,8 +61,10 @@ void SideBySide::arrange() {
         }
     beside += std::max(0, shown - 1) * m_layout->spacing();
     const auto direction = beside <= width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
-    if (direction != m_layout->direction())
-        m_layout->setDirection(direction);
+    if (direction == m_layout->direction())
+        return;
+    m_layout->setDirection(direction);
+    Q_EMIT arranged(direction == QBoxLayout::LeftToRight);
 }
 
 } // namespace ladlework::ui

@@ -17,6 +17,10 @@ public:
     void setSpacing(int spacing);
     [[nodiscard]] QSize minimumSizeHint() const override;
 
+Q_SIGNALS:
+    /// The parts stand another way now.
+    void arranged(bool beside);
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     bool event(QEvent* event) override;

@@ -27,7 +27,12 @@ QTableView* makeTable(QAbstractItemModel* model, const QString& name, int stretc
 }
 
 void fitRows(QTableView& table, int least, int most) {
-    const QHeaderView* rows = table.verticalHeader();
+    // A row follows the size of the text, also when that was changed since.
+    constexpr double linesARow = 1.8;
+    QHeaderView* rows = table.verticalHeader();
+    const auto rowHeight = static_cast<int>(table.fontMetrics().height() * linesARow);
+    if (rowHeight != rows->defaultSectionSize()) // who listens to it may ask to fit again
+        rows->setDefaultSectionSize(rowHeight);
     const int count = table.model()->rowCount();
     const int edge = table.horizontalHeader()->sizeHint().height() + 2 * table.frameWidth();
     int height = 0;

@@ -1,11 +1,9 @@
 #include "ui/shell/phases_model.h"
 
-#include <QWidget>
-
 namespace ladlework::ui {
 
-PhasesModel::PhasesModel(const ScreenContext& context, QWidget* parentWidget)
-    : QAbstractTableModel(parentWidget), m_context(context), m_parentWidget(parentWidget),
+PhasesModel::PhasesModel(const ScreenContext& context, QObject* parent)
+    : QAbstractTableModel(parent), m_context(context),
       m_phases(context.workbook.practice().phases()) {}
 
 int PhasesModel::rowCount(const QModelIndex& parent) const {
@@ -70,8 +68,14 @@ bool PhasesModel::setData(const QModelIndex& index, const QVariant& value, int r
     return change(phase, tr("Changed the rules of the phase %1").arg(phase.name));
 }
 
+bool PhasesModel::act(const QString& sentence, const std::function<Outcome(store::Action&)>& work) {
+    const Outcome outcome = m_context.workbook.act(sentence, work);
+    Q_EMIT said(outcome ? QString() : outcome.error().sentence);
+    return outcome.has_value();
+}
+
 bool PhasesModel::change(const people::Phase& phase, const QString& sentence) {
-    return m_context.act(m_parentWidget, sentence, [&](store::Action& action) {
+    return act(sentence, [&](store::Action& action) {
         return m_context.workbook.practice().changePhase(action, phase);
     });
 }
@@ -123,7 +127,7 @@ void PhasesModel::addPhase() {
     phase.position = m_phases.isEmpty() ? 0 : m_phases.last().position + 1;
     if (!m_phases.isEmpty())
         phase.rules = m_phases.last().rules;
-    m_context.act(m_parentWidget, tr("Added a phase"), [&](store::Action& action) -> Outcome {
+    act(tr("Added a phase"), [&](store::Action& action) -> Outcome {
         const Result<PhaseId> id = m_context.workbook.practice().addPhase(action, phase);
         if (!id)
             return passOn(id);
@@ -133,10 +137,9 @@ void PhasesModel::addPhase() {
 
 void PhasesModel::removePhase(int row) {
     const people::Phase phase = m_phases.value(row);
-    m_context.act(m_parentWidget, tr("Removed the phase %1").arg(phase.name),
-                  [&](store::Action& action) {
-                      return m_context.workbook.practice().removePhase(action, phase.id);
-                  });
+    act(tr("Removed the phase %1").arg(phase.name), [&](store::Action& action) {
+        return m_context.workbook.practice().removePhase(action, phase.id);
+    });
 }
 
 void PhasesModel::movePhase(int row, int way) {
@@ -146,13 +149,12 @@ void PhasesModel::movePhase(int row, int way) {
     people::Phase moved = m_phases[row];
     people::Phase passed = m_phases[other];
     std::swap(moved.position, passed.position);
-    m_context.act(m_parentWidget, tr("Moved the phase %1").arg(moved.name),
-                  [&](store::Action& action) -> Outcome {
-                      auto& practice = m_context.workbook.practice();
-                      return practice.changePhase(action, moved).and_then([&] {
-                          return practice.changePhase(action, passed);
-                      });
-                  });
+    act(tr("Moved the phase %1").arg(moved.name), [&](store::Action& action) -> Outcome {
+        auto& practice = m_context.workbook.practice();
+        return practice.changePhase(action, moved).and_then([&] {
+            return practice.changePhase(action, passed);
+        });
+    });
 }
 
 } // namespace ladlework::ui

@@ -20,8 +20,7 @@ public:
         ColumnCount,
     };
 
-    /// `parentWidget` is where problems are told.
-    PhasesModel(const ScreenContext& context, QWidget* parentWidget);
+    PhasesModel(const ScreenContext& context, QObject* parent);
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -37,12 +36,16 @@ public:
     /// Moves a phase up (-1) or down (1).
     void movePhase(int row, int way);
 
+Q_SIGNALS:
+    /// What was not kept, in a sentence; empty once something was.
+    void said(const QString& sentence);
+
 private:
+    bool act(const QString& sentence, const std::function<Outcome(store::Action&)>& work);
     bool change(const people::Phase& phase, const QString& sentence);
     static bool* ruleAt(kitchen::PhaseRules& rules, int column);
 
     const ScreenContext& m_context;
-    QWidget* m_parentWidget;
     QList<people::Phase> m_phases;
 };
 

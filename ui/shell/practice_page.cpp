@@ -3,9 +3,12 @@
 #include "kitchen/keeping_figures.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/note_edit.h"
+#include "ui/shared/problem_line.h"
 #include "ui/shared/section.h"
 #include "ui/shared/text_field.h"
+#include "ui/shell/ladder_house_section.h"
 #include "ui/shell/phases_model.h"
+#include "ui/shell/symptoms_section.h"
 
 #include <QComboBox>
 #include <QCompleter>
@@ -50,7 +53,10 @@ PracticePage::PracticePage(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_name(new TextField), m_practitioner(new TextField),
       m_contact(new NoteEdit), m_emergency(new TextField), m_measures(new QComboBox),
       m_paper(new QComboBox), m_zone(new QComboBox), m_fridgeDays(new QSpinBox),
-      m_spill(new QSpinBox), m_phases(new PhasesModel(context, this)), m_phaseView(new QTableView) {
+      m_spill(new QSpinBox), m_phases(new PhasesModel(context, this)), m_phaseView(new QTableView),
+      m_problem(new ProblemLine(this)), m_phaseProblem(new ProblemLine(this)),
+      m_ladders(new LadderHouseSection(context, this)),
+      m_symptoms(new SymptomsSection(context, this)) {
     fillChoices();
     const int gap = step(*this);
     auto* title = new QLabel(tr("Practice"));
@@ -66,7 +72,10 @@ PracticePage::PracticePage(const ScreenContext& context, QWidget* parent)
     column->setSpacing(2 * gap);
     column->addWidget(title);
     column->addLayout(upper);
+    column->addWidget(m_problem);
     column->addWidget(makePhases());
+    column->addWidget(m_ladders);
+    column->addWidget(m_symptoms);
     column->addStretch();
     auto* area = new QScrollArea;
     area->setWidget(page);
@@ -151,6 +160,8 @@ Section* PracticePage::makePhases() {
     m_phaseView->setTabKeyNavigation(false);
     m_phaseView->setMinimumHeight(fontMetrics().height() * 11);
     section->body()->addWidget(m_phaseView);
+    section->body()->addWidget(m_phaseProblem);
+    connect(m_phases, &PhasesModel::said, m_phaseProblem, &ProblemLine::say);
 
     const auto button = [this, section](const QString& text, auto&& work) {
         auto* made = new QPushButton(text);
@@ -202,6 +213,8 @@ void PracticePage::refresh() {
     m_fridgeDays->setValue(practice.fridgeDays);
     m_spill->setValue(static_cast<int>(std::lround(practice.spill * 100.0)));
     m_phases->refresh();
+    m_ladders->refresh();
+    m_symptoms->refresh();
 }
 
 void PracticePage::save(const QString& sentence) {
@@ -216,10 +229,10 @@ void PracticePage::save(const QString& sentence) {
     practice.zone = QTimeZone(m_zone->currentText().trimmed().toLatin1());
     practice.fridgeDays = m_fridgeDays->value();
     practice.spill = m_spill->value() / 100.0;
-    const bool done = m_context.act(this, sentence, [&](store::Action& action) {
+    const Outcome outcome = m_context.workbook.act(sentence, [&](store::Action& action) {
         return m_context.workbook.practice().setPractice(action, practice);
     });
-    if (!done)
+    if (!m_problem->take(outcome))
         refresh();
 }
 

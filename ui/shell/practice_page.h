@@ -10,12 +10,16 @@ class QTableView;
 
 namespace ladlework::ui {
 
+class LadderHouseSection;
 class NoteEdit;
 class PhasesModel;
+class ProblemLine;
 class Section;
+class SymptomsSection;
 class TextField;
 
-/// The practice: its letterhead, its house rules and its phases. Every change is made at once.
+/// The practice: its letterhead, its house rules, its phases, the rules of its ladders and
+/// its list of reactions. Every change is made at once.
 class PracticePage final : public QWidget {
     Q_OBJECT
 public:
@@ -46,6 +50,10 @@ private:
     QSpinBox* m_spill;
     PhasesModel* m_phases;
     QTableView* m_phaseView;
+    ProblemLine* m_problem;
+    ProblemLine* m_phaseProblem;
+    LadderHouseSection* m_ladders;
+    SymptomsSection* m_symptoms;
 };
 
 } // namespace ladlework::ui

@@ -4,18 +4,21 @@
 #include "ui/shared/amount_edit.h"
 #include "ui/shared/screen_context.h"
 
+#include <QHash>
 #include <QWidget>
 
 class QComboBox;
 class QLabel;
 class QSpinBox;
+class QToolButton;
 
 namespace ladlework::ui {
 
 class DayEdit;
 
 /// What was cooked comes back: the pot, the day, the stock that came out, and the containers it
-/// went into. One action makes the batch and its containers.
+/// went into; folded away, how it was cooked where that was not as the pot asks, so that a measured
+/// yield teaches of the right vessel. One action makes the batch and its containers.
 class CookedPanel final : public QWidget {
     Q_OBJECT
 public:
@@ -29,8 +32,12 @@ Q_SIGNALS:
 
 private:
     QWidget* makeLine();
+    QWidget* makeDifferently();
     void fillPots(const casebook::Casebook& book);
     void suitPot();
+    void suitVessel();
+    [[nodiscard]] kitchen::AsCooked asCooked() const;
+    [[nodiscard]] bool isReadable();
     void showUseBy();
     void record();
 
@@ -44,7 +51,15 @@ private:
     VolumeEdit* m_yield;
     QSpinBox* m_fridge;
     QSpinBox* m_freezer;
+    QToolButton* m_differently;
+    QWidget* m_asCooked;
+    QComboBox* m_vessel;
+    QComboBox* m_lid;
+    VolumeEdit* m_water;
+    DurationEdit* m_simmer;
     QLabel* m_useBy;
+    QHash<PotId, kitchen::AsCooked> m_planned; ///< what each pot asks for in this kitchen
+    QList<kitchen::Vessel> m_vessels;
 };
 
 } // namespace ladlework::ui

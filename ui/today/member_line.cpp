@@ -1,6 +1,9 @@
 #include "ui/today/member_line.h"
 
+#include "casebook/retry_steps.h"
 #include "ui/paint/theme.h"
+#include "ui/shared/asked_amount.h"
+#include "ui/shared/easing_words.h"
 #include "ui/today/drunk_bar.h"
 
 #include <QGridLayout>
@@ -31,17 +34,17 @@ QString stateWords(const casebook::Standing& standing) {
         return MemberLine::tr("No ladder under 6 months");
     if (!standing.ladder)
         return MemberLine::tr("No ladder yet");
-    return capital(intake::stateName(standing.replay.state));
+    return capital(climbState(standing));
 }
 
-QString yesterdayWords(const casebook::Standing& standing, QDate today) {
+QString yesterdayWords(const casebook::Standing& standing, const casebook::Casebook& book) {
     if (!standing.ladder)
         return {};
-    const QDate yesterday = today.addDays(-1);
+    const QDate yesterday = book.today().addDays(-1);
     const auto& days = standing.replay.days;
     const auto found = std::ranges::find(days, yesterday, &intake::LadderDay::day);
     if (found != days.end())
-        return MemberLine::tr("Yesterday: %1").arg(intake::explain(*found, standing.ladder->rules));
+        return MemberLine::tr("Yesterday: %1").arg(whyWords(book, standing, *found));
     return days.isEmpty() ? MemberLine::tr("Nothing has been entered on this ladder yet.")
                           : QString();
 }
@@ -58,15 +61,32 @@ QString targetWords(const casebook::Standing& standing, quantity::MeasureSystem 
     const QString range = MemberLine::tr("%1 to %2")
                               .arg(quantity::printVolume(standing.target->low, measures),
                                    quantity::printVolume(standing.target->high, measures));
-    const bool onTheWay = standing.replay.state == intake::LadderState::Climbing ||
-                          standing.replay.state == intake::LadderState::Holding;
+    const bool onTheWay =
+        !standing.easedToday && (standing.replay.state == intake::LadderState::Climbing ||
+                                 standing.replay.state == intake::LadderState::Holding);
     if (onTheWay && standing.targetDate)
         words += MemberLine::tr(" Target %1, likely by %2.")
                      .arg(range, QLocale().toString(standing.targetDate->median,
                                                     QStringLiteral("d MMMM")));
     else
         words += MemberLine::tr(" Target %1.").arg(range);
+    if (const QString eased = easingWords(*standing.target, *standing.ladder, measures);
+        !eased.isEmpty())
+        words += u' ' + eased;
     return words;
+}
+
+/// "Today a new try: 1 tsp of stock with lamb (step 1 of 4)."
+QString retryWords(const casebook::Standing& standing, const casebook::Casebook& book) {
+    QStringList words;
+    for (const casebook::RetryStep& step : casebook::retrySteps(book, book.today(), book.today()))
+        if (step.plan->member == standing.member.id)
+            words << MemberLine::tr("Today a new try: %1 of stock with %2 (step %3 of %4).")
+                         .arg(quantity::printVolume(step.amount, book.records().family.measures),
+                              step.what)
+                         .arg(step.step + 1)
+                         .arg(step.plan->steps.size());
+    return words.join(u' ');
 }
 
 } // namespace
@@ -86,7 +106,7 @@ std::optional<quantity::Volume> drunkOn(const casebook::FamilyRecords& records, 
 MemberLine::MemberLine(QWidget* parent)
     : QWidget(parent), m_name(new QLabel), m_about(quietLabel()), m_state(new QLabel),
       m_asked(new QLabel), m_drunk(quietLabel()), m_bar(new DrunkBar(this)),
-      m_yesterday(quietLabel()), m_target(quietLabel()) {
+      m_yesterday(quietLabel()), m_target(quietLabel()), m_retry(new QLabel) {
     build();
 }
 
@@ -99,6 +119,7 @@ void MemberLine::build() {
     m_asked->setFont(sectionFont(font()));
     m_yesterday->setWordWrap(true);
     m_target->setWordWrap(true);
+    m_retry->setWordWrap(true);
     m_state->setAlignment(Qt::AlignRight);
 
     auto* head = new QHBoxLayout;
@@ -119,6 +140,7 @@ void MemberLine::build() {
     column->setSpacing(gap / 4);
     column->addLayout(head);
     column->addLayout(amounts);
+    column->addWidget(m_retry);
     column->addWidget(m_yesterday);
     column->addWidget(m_target);
 }
@@ -142,12 +164,15 @@ void MemberLine::show(const casebook::Standing& standing, const casebook::Casebo
     m_drunk->setText(drunk ? tr("%1 drunk so far").arg(quantity::printVolume(*drunk, measures))
                            : tr("nothing entered yet"));
     m_bar->setShare(asks && drunk ? *drunk / standing.askedToday : 0.0);
-    const QString yesterday = yesterdayWords(standing, book.today());
+    const QString yesterday = yesterdayWords(standing, book);
     m_yesterday->setText(yesterday);
     m_yesterday->setVisible(!yesterday.isEmpty());
     const QString target = targetWords(standing, measures);
     m_target->setText(target);
     m_target->setVisible(!target.isEmpty());
+    const QString retry = retryWords(standing, book);
+    m_retry->setText(retry);
+    m_retry->setVisible(!retry.isEmpty());
 }
 
 } // namespace ladlework::ui

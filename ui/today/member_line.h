@@ -28,6 +28,7 @@ private:
     DrunkBar* m_bar;
     QLabel* m_yesterday;
     QLabel* m_target;
+    QLabel* m_retry;
 };
 
 /// What a member drank on a day, all entries together; nothing when none was made.

@@ -178,7 +178,7 @@ void TodayScreen::showField(const QString& field) {
         m_stock->table()->setFocus();
     else if (field == u"log" || field == u"reactions")
         Q_EMIT screenWanted(QStringLiteral("log"));
-    else if (field == u"decision")
+    else if (field == u"decision" || field == u"ladder" || field == u"value")
         Q_EMIT screenWanted(QStringLiteral("progress"));
     else if (field == u"reviewOn")
         Q_EMIT screenWanted(QStringLiteral("notes"));

@@ -1,5 +1,6 @@
 #include "ui/week/week_screen.h"
 
+#include "casebook/retry_steps.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/action_button.h"
 #include "ui/shared/section.h"
@@ -190,7 +191,7 @@ void WeekScreen::showPots() {
 
 void WeekScreen::showWeek() {
     const week::WeekPlan shown = plan();
-    setFindings(m_board->show(book(), shown).findings);
+    setFindings(m_board->show(book(), shown).findings + retries());
     QList<kitchen::Pot> pots;
     for (const week::Placement& placement : shown.placements)
         if (const kitchen::Pot* pot = book().pot(placement.pot))
@@ -199,6 +200,25 @@ void WeekScreen::showWeek() {
     const week::WeekPlan last = book().plan(m_stepper->week().addDays(-week::daysAWeek));
     m_copyLast->setEnabled(!last.placements.isEmpty());
     m_copyList->setEnabled(!pots.isEmpty());
+}
+
+/// The new tries of the week, each as a note.
+Findings WeekScreen::retries() const {
+    const QDate monday = m_stepper->week();
+    Findings findings;
+    for (const casebook::RetryStep& step :
+         casebook::retrySteps(book(), monday, monday.addDays(week::daysAWeek - 1))) {
+        Finding finding;
+        finding.code = QStringLiteral("retry-step");
+        finding.text = tr("%1: %2 tries %3 of stock with %4 (step %5 of %6).")
+                           .arg(dayInWords(step.day), step.standing->member.name,
+                                quantity::printVolume(step.amount, measures()), step.what)
+                           .arg(step.step + 1)
+                           .arg(step.plan->steps.size());
+        finding.field = QStringLiteral("tolerances");
+        findings.append(finding);
+    }
+    return findings;
 }
 
 void WeekScreen::followDay() {

@@ -45,6 +45,7 @@ private:
     void chooseFor(QDate day);
     void followDay();
     void showWeek();
+    [[nodiscard]] Findings retries() const;
     void showPots();
     [[nodiscard]] week::WeekPlan plan() const;
     [[nodiscard]] QString potName(PotId pot) const;

@@ -87,8 +87,8 @@ void readNotes(TextReader& reader, FamilyText& family) {
 } // namespace
 
 FamilyText::FamilyText(const QList<kitchen::Pot>& practicePots, Keys practicePotKeys)
-    : members(say("member")), vessels(say("vessel")), pots(std::move(practicePotKeys)),
-      lots(say("lot")) {
+    : members(say("member")), vessels(say("vessel")), containers(say("container")),
+      pots(std::move(practicePotKeys)), lots(say("lot")) {
     records.pots = practicePots;
 }
 

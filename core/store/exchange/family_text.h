@@ -13,6 +13,7 @@ struct FamilyText {
     casebook::FamilyRecords records; ///< ids are provisional
     Keys members;
     Keys vessels;
+    Keys containers;
     Keys pots;
     Keys lots;
 
@@ -20,9 +21,10 @@ struct FamilyText {
     FamilyText(const QList<kitchen::Pot>& practicePots, Keys practicePotKeys);
 };
 
-/// Reads the pots under "pots" of any object, with keys; `vessels` may be nullptr when there are
-/// none to choose from. Cooked bones in a meat stock are a problem: that is another brew.
-QList<kitchen::Pot> readPots(TextReader& reader, Keys& keys, const Keys* vessels);
+/// Reads the pots under "pots" of any object, with keys; `own` holds the vessels and containers to
+/// choose from and may be nullptr when there are none. Cooked bones in a meat stock are a
+/// problem: that is another brew.
+QList<kitchen::Pot> readPots(TextReader& reader, Keys& keys, const FamilyText* own);
 
 /// "us" or "metric"; "letter" or "a4"; a time zone such as "Europe/Dublin".
 quantity::MeasureSystem readMeasures(TextReader& reader, const QString& key);

@@ -1,4 +1,5 @@
 #include "exchange/invented_family.h"
+#include "exchange/invented_follow_up.h"
 
 #include "intake/ladder_machine.h"
 #include "intake/red_flags.h"
@@ -61,6 +62,7 @@ public:
         inventCooking();
         inventWeeks();
         inventNotes();
+        inventFollowUp(m_chance, m_ground, m_records);
         return std::move(m_records);
     }
 
@@ -91,6 +93,10 @@ private:
         vessel.diameter = quantity::Length::fromCentimetres(m_chance.whole(20, 34));
         vessel.height = quantity::Length::fromCentimetres(m_chance.whole(14, 24));
         m_records.vessels.append(vessel);
+        for (kitchen::Container container : kitchen::usualContainers()) {
+            container.id = ContainerId{m_records.containers.size() + 1};
+            m_records.containers.append(container);
+        }
     }
 
     void inventMembers() {
@@ -228,8 +234,10 @@ private:
              day = day.addDays(m_chance.whole(3, 6))) {
             kitchen::Batch batch;
             batch.id = BatchId{m_records.batches.size() + 1};
-            batch.pot = m_chance.oneOf(m_ground.practicePots).id;
+            const kitchen::Pot& pot = m_chance.oneOf(m_ground.practicePots);
+            batch.pot = pot.id;
             batch.day = day;
+            batch.cooked = kitchen::asPlanned(pot, &m_records.vessels.first());
             if (m_chance.happens(0.8))
                 batch.yield = Volume::fromCups(7 + m_chance.whole(0, 16) / 4.0);
             m_records.batches.append(batch);

@@ -2,6 +2,7 @@
 #include "kitchen/catalogue.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace ladlework::exchange {
 
@@ -26,6 +27,25 @@ void readVessels(TextReader& reader, FamilyText& family) {
             entry.optionalNumber(QStringLiteral("evaporation_factor"), 0.1, 5.0).value_or(1.0);
         entry.accept(kitchen::check(vessel));
         family.records.vessels.append(vessel);
+    });
+}
+
+void readContainers(TextReader& reader, FamilyText& family) {
+    reader.each(QStringLiteral("containers"), [&](TextReader& entry) {
+        kitchen::Container container;
+        container.id = ContainerId{family.containers.add(entry)};
+        container.name = entry.text(QStringLiteral("name"));
+        container.shape = entry.word(QStringLiteral("shape"), kitchen::containerShapeFromId,
+                                     QStringLiteral("cylinder, tray"));
+        container.across = entry.length(QStringLiteral("across"));
+        container.width = entry.lengthOr(QStringLiteral("width"), container.width);
+        container.height = entry.length(QStringLiteral("height"));
+        container.material =
+            entry.word(QStringLiteral("material"), kitchen::containerMaterialFromId,
+                       QStringLiteral("steel, glass, plastic"));
+        container.covered = entry.flagOr(QStringLiteral("covered"), false);
+        entry.accept(kitchen::check(container));
+        family.records.containers.append(container);
     });
 }
 
@@ -93,18 +113,49 @@ kitchen::Lot readLot(TextReader& reader, const kitchen::Batch& batch, Keys& keys
     return lot;
 }
 
+/// As the pot asks for, but for what the batch says itself.
+kitchen::AsCooked readAsCooked(TextReader& reader, PotId potId, const FamilyText& family) {
+    const casebook::FamilyRecords& records = family.records;
+    const auto pot = std::ranges::find(records.pots, potId, &kitchen::Pot::id);
+    VesselId vesselId = pot == records.pots.end() ? VesselId{} : pot->vessel;
+    if (reader.has(QStringLiteral("vessel")))
+        vesselId = VesselId{family.vessels.find(reader, QStringLiteral("vessel"))};
+    const auto vessel = std::ranges::find(records.vessels, vesselId, &kitchen::Vessel::id);
+    kitchen::AsCooked cooked =
+        kitchen::asPlanned(pot == records.pots.end() ? kitchen::Pot() : *pot,
+                           vessel == records.vessels.end() ? nullptr : &*vessel);
+    cooked.water = reader.volumeOr(QStringLiteral("water"), cooked.water);
+    if (reader.has(QStringLiteral("simmer")))
+        cooked.simmer = reader.duration(QStringLiteral("simmer"));
+    if (reader.has(QStringLiteral("lid")))
+        cooked.lid = reader.word(QStringLiteral("lid"), kitchen::lidFromId,
+                                 QStringLiteral("open, ajar, on"));
+    return cooked;
+}
+
+/// What is wrong with a batch, at the keys of its text: "water" for "cooked.water".
+Outcome checkBatch(const kitchen::Batch& batch, QDate today) {
+    const Outcome checked = kitchen::check(batch, today);
+    if (checked)
+        return checked;
+    Problem found = checked.error();
+    found.place = found.place.section(QLatin1Char('.'), -1);
+    return tl::unexpected<Problem>(std::move(found));
+}
+
 void readBatches(TextReader& reader, FamilyText& family) {
     reader.each(QStringLiteral("batches"), [&](TextReader& entry) {
         kitchen::Batch batch;
         batch.id = BatchId{family.records.batches.size() + 1};
         batch.pot = PotId{family.pots.find(entry, QStringLiteral("pot"))};
         batch.day = entry.shiftedDay(QStringLiteral("day"));
+        batch.cooked = readAsCooked(entry, batch.pot, family);
         if (entry.has(QStringLiteral("yield")))
             batch.yield = entry.volume(QStringLiteral("yield"));
         batch.note = entry.textOr(QStringLiteral("note"), {});
         const bool leftOut = entry.reading().leavesOut(batch.day);
         if (!leftOut)
-            entry.accept(kitchen::check(batch, entry.reading().today));
+            entry.accept(checkBatch(batch, entry.reading().today));
         entry.each(QStringLiteral("lots"), [&](TextReader& inner) {
             const kitchen::Lot lot = readLot(inner, batch, family.lots);
             if (!leftOut && !inner.reading().leavesOut(lot.stored))
@@ -117,7 +168,7 @@ void readBatches(TextReader& reader, FamilyText& family) {
 
 } // namespace
 
-QList<kitchen::Pot> readPots(TextReader& reader, Keys& keys, const Keys* vessels) {
+QList<kitchen::Pot> readPots(TextReader& reader, Keys& keys, const FamilyText* own) {
     QList<kitchen::Pot> pots;
     reader.each(QStringLiteral("pots"), [&](TextReader& entry) {
         kitchen::Pot pot;
@@ -126,8 +177,13 @@ QList<kitchen::Pot> readPots(TextReader& reader, Keys& keys, const Keys* vessels
         if (entry.has(QStringLiteral("brew")))
             pot.brew = entry.word(QStringLiteral("brew"), brewFromId,
                                   QStringLiteral("meat-stock, bone-broth"));
-        if (vessels != nullptr && entry.has(QStringLiteral("vessel")))
-            pot.vessel = VesselId{vessels->find(entry, QStringLiteral("vessel"))};
+        if (own != nullptr && entry.has(QStringLiteral("vessel")))
+            pot.vessel = VesselId{own->vessels.find(entry, QStringLiteral("vessel"))};
+        if (own != nullptr && entry.has(QStringLiteral("cool_in")))
+            pot.coolIn = ContainerId{own->containers.find(entry, QStringLiteral("cool_in"))};
+        if (entry.has(QStringLiteral("cooling_way")))
+            pot.coolingWay = entry.word(QStringLiteral("cooling_way"), kitchen::coolingWayFromId,
+                                        QStringLiteral("refrigerator, ice-bath, counter"));
         pot.water = entry.volume(QStringLiteral("water"));
         pot.salt = entry.massOr(QStringLiteral("salt"), quantity::Mass());
         pot.simmer = entry.duration(QStringLiteral("simmer"));
@@ -142,7 +198,8 @@ QList<kitchen::Pot> readPots(TextReader& reader, Keys& keys, const Keys* vessels
 
 void readKitchen(TextReader& reader, FamilyText& family) {
     readVessels(reader, family);
-    QList<kitchen::Pot> own = readPots(reader, family.pots, &family.vessels);
+    readContainers(reader, family);
+    QList<kitchen::Pot> own = readPots(reader, family.pots, &family);
     for (kitchen::Pot& pot : own)
         pot.family = FamilyId{1}; // provisional: the one family of this file
     family.records.pots += own;

@@ -159,6 +159,11 @@ private:
                 reaction.symptom = kind.name;
                 reaction.redFlag = reaction.redFlag || kind.redFlag;
             }
+        for (const intake::Symptom& own : m_context.records.symptoms)
+            if (own.name.compare(reaction.symptom, Qt::CaseInsensitive) == 0) {
+                reaction.symptom = own.name;
+                reaction.redFlag = reaction.redFlag || own.redFlag;
+            }
         readTimes(reaction);
         reaction.note = cell(QStringLiteral("note"));
         accept(intake::check(reaction, m_context.days.today), column);

@@ -1,5 +1,6 @@
 #include "exchange/family_text.h"
-#include "kitchen/catalogue.h"
+#include "exchange/follow_up_text.h"
+#include "exchange/rules_text.h"
 
 #include <QCoreApplication>
 
@@ -20,27 +21,6 @@ PhaseId phaseNamed(TextReader& reader, const QString& key) {
             return phase.id;
     reader.fail(key, say("There is no phase called \"%1\".").arg(name));
     return {};
-}
-
-people::Subject readSubject(TextReader& reader) {
-    const QString key = QStringLiteral("subject");
-    people::Subject subject;
-    subject.kind = reader.word(QStringLiteral("kind"), people::subjectKindFromId,
-                               QStringLiteral("animal, cut, ingredient"));
-    subject.id = reader.text(key);
-    const kitchen::Catalogue& catalogue = reader.reading().catalogue;
-    using Kind = people::Subject::Kind;
-    // "poultry" and "fish" are no animals of the catalogue but speak of all of their class.
-    const bool wide =
-        subject.id == QStringLiteral("poultry") || subject.id == QStringLiteral("fish");
-    const bool known = (subject.kind == Kind::Animal && (wide || catalogue.animal(subject.id))) ||
-                       (subject.kind == Kind::Cut && catalogue.cut(subject.id)) ||
-                       (subject.kind == Kind::Ingredient && catalogue.extra(subject.id));
-    if (!reader.failed() && !known)
-        reader.fail(
-            key,
-            say("\"%1\" is not in the catalogue; mend its spelling or its kind.").arg(subject.id));
-    return subject;
 }
 
 void readTolerances(TextReader& reader, MemberId member, casebook::FamilyRecords& records) {
@@ -85,28 +65,12 @@ void readTargets(TextReader& reader, MemberId member, casebook::FamilyRecords& r
         target.holdDays =
             entry.optionalInteger(QStringLiteral("hold_days"), 1, 730).value_or(target.holdDays);
         target.easeOffFrom = entry.shiftedDayOrNone(QStringLiteral("ease_off_from"));
+        target.easeEveryDays = entry.optionalInteger(QStringLiteral("ease_every_days"), 1, 90)
+                                   .value_or(target.easeEveryDays);
+        target.easeTo = entry.volumeOr(QStringLiteral("ease_to"), target.easeTo);
         entry.accept(intake::check(target));
         records.targets.append(target);
     });
-}
-
-intake::LadderRules readRules(TextReader& reader) {
-    intake::LadderRules rules;
-    const auto take = [&reader](const char* key, int& value, int most) {
-        value = reader.optionalInteger(QLatin1String(key), 0, most).value_or(value);
-    };
-    rules.goodShare =
-        reader.optionalNumber(QStringLiteral("good_share"), 0.0, 1.0).value_or(rules.goodShare);
-    take("mild_to", rules.mildTo, 10);
-    take("moderate_to", rules.moderateTo, 10);
-    take("strong_to", rules.strongTo, 10);
-    take("days_to_advance", rules.daysToAdvance, 365);
-    take("hold_days", rules.holdDays, 365);
-    take("moderate_window_days", rules.moderateWindowDays, 365);
-    take("stale_days", rules.staleDays, 365);
-    take("rungs_back", rules.rungsBack, 20);
-    take("hold_target_days", rules.holdTargetDays, 730);
-    return rules;
 }
 
 /// Either the rungs one by one under "rungs", or designed from "start" to "target".
@@ -124,14 +88,7 @@ QList<quantity::Volume> readRungs(TextReader& reader) {
             reader.fail(QStringLiteral("start"), designed.error().sentence);
         return designed.value_or(rungs);
     }
-    const QStringList texts = reader.optionalTexts(key);
-    for (qsizetype index = 0; index < texts.size(); ++index) {
-        const auto rung = quantity::parseVolume(texts[index], measures);
-        if (!rung)
-            reader.fail({rung.error().kind, rung.error().sentence, {}, reader.pathOf(key, index)});
-        rungs.append(rung.value_or(quantity::Volume()));
-    }
-    return rungs;
+    return reader.volumes(key);
 }
 
 void readLadders(TextReader& reader, MemberId member, casebook::FamilyRecords& records) {
@@ -140,13 +97,7 @@ void readLadders(TextReader& reader, MemberId member, casebook::FamilyRecords& r
         ladder.member = member;
         ladder.from = entry.shiftedDay(QStringLiteral("from"));
         ladder.rungs = readRungs(entry);
-        const QString rules = QStringLiteral("rules");
-        if (entry.has(rules)) {
-            TextReader inner(entry.object(rules), entry.pathOf(rules), entry.reading());
-            ladder.rules = readRules(inner);
-            if (const Outcome finished = inner.finish(); !finished)
-                entry.fail(finished.error());
-        }
+        ladder.rules = readRules(entry, QStringLiteral("rules"), entry.reading().houseRules);
         entry.accept(intake::check(ladder));
         records.ladders.append(ladder);
     });
@@ -206,6 +157,8 @@ void readMembers(TextReader& reader, FamilyText& family) {
         readLadders(entry, member.id, records);
         refuseInfantLadder(entry, member);
         readDecisions(entry, member.id, records);
+        readRetries(entry, member.id, records);
+        readObservations(entry, member.id, records);
         records.members.append(member);
     });
 }

@@ -1,6 +1,7 @@
 #include "exchange/practice_text.h"
 
 #include "exchange/family_text.h"
+#include "exchange/house_text.h"
 #include "exchange/log_csv.h"
 
 #include <QCoreApplication>
@@ -53,6 +54,7 @@ people::Practice readPractice(TextReader& reader) {
                               .optionalInteger(QStringLiteral("fridge_days"),
                                                people::leastFridgeDays(), people::mostFridgeDays())
                               .value_or(practice.fridgeDays);
+    practice.currency = reader.textOr(QStringLiteral("currency"), {});
     practice.spill =
         reader.optionalNumber(QStringLiteral("spill"), 0.0, 1.0).value_or(practice.spill);
     reader.accept(people::check(practice));
@@ -170,7 +172,7 @@ Result<PracticeText> readPracticeText(const QString& folder, const QList<people:
 
     PracticeText text;
     text.phases = phases;
-    Reading reading{catalogue, text.phases, {}, {}, 0, dates == Dates::MovedToThisWeek};
+    Reading reading{catalogue, text.phases, {}, {}, 0, dates == Dates::MovedToThisWeek, {}};
     TextReader reader(*object, {}, reading);
     const QString head = QStringLiteral("practice");
     TextReader headReader(reader.object(head), head, reading);
@@ -182,6 +184,8 @@ Result<PracticeText> readPracticeText(const QString& folder, const QList<people:
     readPhases(reader, text.phases);
     reading.measures = text.practice.measures;
     reading.today = clock.today(text.practice.zone);
+    readHouse(reader, text);
+    reading.houseRules = text.houseRules;
     Keys potKeys(say("pot"));
     text.pots = readPots(reader, potKeys, nullptr);
     const QStringList words = familyWords(reader);

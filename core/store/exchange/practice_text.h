@@ -25,7 +25,11 @@ enum class Dates {
 struct PracticeText {
     people::Practice practice;
     QList<people::Phase> phases; ///< all phases: those given before, changed and added to
-    QList<kitchen::Pot> pots;    ///< the practice's own
+    intake::LadderRules houseRules;
+    QList<intake::LadderTemplate> ladderTemplates;
+    QList<intake::Symptom> symptoms; ///< those that are added to the list or changed in it, by name
+    QHash<QString, double> prices;   ///< per kilogram
+    QList<kitchen::Pot> pots;        ///< the practice's own
     QList<casebook::FamilyRecords> families;
 };
 

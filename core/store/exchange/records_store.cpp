@@ -72,6 +72,14 @@ private:
             caution.member = m_members.value(caution.member);
             keep(families.addCaution(m_action, caution));
         });
+        each(records.retryPlans, [&](people::RetryPlan& plan) {
+            plan.member = m_members.value(plan.member);
+            keep(families.addRetryPlan(m_action, plan));
+        });
+        each(records.observations, [&](people::Observation& observation) {
+            observation.member = m_members.value(observation.member);
+            keep(families.addObservation(m_action, observation));
+        });
     }
 
     void writeClimbs(const casebook::FamilyRecords& records) {
@@ -97,18 +105,26 @@ private:
             vessel.family = m_family;
             m_vessels.insert(provisional, keep(m_workbook.families().addVessel(m_action, vessel)));
         });
+        each(records.containers, [&](kitchen::Container& container) {
+            const ContainerId provisional = container.id;
+            container.family = m_family;
+            m_containers.insert(provisional,
+                                keep(m_workbook.families().addContainer(m_action, container)));
+        });
         each(records.pots, [&](kitchen::Pot& pot) {
             if (!pot.family.isStored())
                 return; // the practice's, stored already
             const PotId provisional = pot.id;
             pot.family = m_family;
             pot.vessel = m_vessels.value(pot.vessel);
+            pot.coolIn = m_containers.value(pot.coolIn);
             m_pots.insert(provisional, keep(pots.addPot(m_action, pot)));
         });
         each(records.batches, [&](kitchen::Batch& batch) {
             const BatchId provisional = batch.id;
             batch.family = m_family;
             batch.pot = m_pots.value(batch.pot);
+            batch.cooked.vessel = m_vessels.value(batch.cooked.vessel);
             m_batches.insert(provisional, keep(pots.addBatch(m_action, batch)));
         });
         each(records.lots, [&](kitchen::Lot& lot) {
@@ -151,6 +167,7 @@ private:
     FamilyId m_family;
     QHash<MemberId, MemberId> m_members;
     QHash<VesselId, VesselId> m_vessels;
+    QHash<ContainerId, ContainerId> m_containers;
     QHash<PotId, PotId> m_pots;
     QHash<BatchId, BatchId> m_batches;
     QHash<LotId, LotId> m_lots;
@@ -178,6 +195,66 @@ Outcome storePhases(store::Action& action, store::Workbook& workbook,
     return {};
 }
 
+/// The one of the list that goes by the same name; nullptr when there is none.
+template <class Record>
+const Record* sameName(const QList<Record>& records, const QString& name) {
+    const auto found = std::ranges::find_if(records, [&name](const Record& record) {
+        return record.name.compare(name.simplified(), Qt::CaseInsensitive) == 0;
+    });
+    return found == records.end() ? nullptr : &*found;
+}
+
+Outcome storeSymptoms(store::Action& action, store::PracticeRepository& practice,
+                      const QList<intake::Symptom>& symptoms) {
+    for (intake::Symptom symptom : symptoms) {
+        const QList<intake::Symptom> before = practice.symptoms();
+        if (const intake::Symptom* known = sameName(before, symptom.name)) {
+            symptom.id = known->id;
+            symptom.position = known->position;
+            if (const Outcome changed = practice.changeSymptom(action, symptom); !changed)
+                return changed;
+            continue;
+        }
+        symptom.position = before.isEmpty() ? 0 : before.last().position + 1;
+        if (const auto added = practice.addSymptom(action, symptom); !added)
+            return passOn(added);
+    }
+    return {};
+}
+
+Outcome storeTemplates(store::Action& action, store::PracticeRepository& practice,
+                       const QList<intake::LadderTemplate>& templates) {
+    const QList<intake::LadderTemplate> before = practice.ladderTemplates();
+    for (intake::LadderTemplate ladderTemplate : templates) {
+        if (const intake::LadderTemplate* known = sameName(before, ladderTemplate.name)) {
+            ladderTemplate.id = known->id;
+            if (const Outcome changed = practice.changeLadderTemplate(action, ladderTemplate);
+                !changed)
+                return changed;
+        } else if (const auto added = practice.addLadderTemplate(action, ladderTemplate); !added) {
+            return passOn(added);
+        }
+    }
+    return {};
+}
+
+/// What the practice sets for all families, but for the phases.
+Outcome storeSettings(store::Action& action, store::PracticeRepository& practice,
+                      const PracticeText& text) {
+    if (const Outcome set = practice.setPractice(action, text.practice); !set)
+        return set;
+    if (const Outcome set = practice.setHouseRules(action, text.houseRules); !set)
+        return set;
+    if (const Outcome stored = storeTemplates(action, practice, text.ladderTemplates); !stored)
+        return stored;
+    if (const Outcome stored = storeSymptoms(action, practice, text.symptoms); !stored)
+        return stored;
+    for (const auto& [item, perKilogram] : text.prices.asKeyValueRange())
+        if (const Outcome set = practice.setPrice(action, item, perKilogram); !set)
+            return set;
+    return {};
+}
+
 } // namespace
 
 Result<FamilyId> storeFamily(store::Action& action, store::Workbook& workbook,
@@ -187,7 +264,7 @@ Result<FamilyId> storeFamily(store::Action& action, store::Workbook& workbook,
 
 Result<StoredIds> storeHouse(store::Action& action, store::Workbook& workbook,
                              const PracticeText& text) {
-    if (const Outcome set = workbook.practice().setPractice(action, text.practice); !set)
+    if (const Outcome set = storeSettings(action, workbook.practice(), text); !set)
         return passOn(set);
     StoredIds ids;
     if (const Outcome stored = storePhases(action, workbook, text.phases, ids); !stored)

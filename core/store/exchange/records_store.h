@@ -25,7 +25,9 @@ struct StoredIds {
 Result<FamilyId> storeFamily(store::Action& action, store::Workbook& workbook,
                              const casebook::FamilyRecords& records, const StoredIds& known);
 
-/// Stores the letterhead, the phases and the practice's own pots, and gives their ids.
+/// Stores the letterhead, what the practice sets for all families (rules, templates, symptoms,
+/// prices), the phases and the practice's own pots, and gives the ids of phases and pots. A
+/// template or symptom with the name of a stored one takes its place.
 Result<StoredIds> storeHouse(store::Action& action, store::Workbook& workbook,
                              const PracticeText& text);
 

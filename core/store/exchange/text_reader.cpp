@@ -31,6 +31,18 @@ quantity::Volume TextReader::volumeOr(const QString& key, quantity::Volume other
     return has(key) ? volume(key) : otherwise;
 }
 
+QList<quantity::Volume> TextReader::volumes(const QString& key) {
+    QList<quantity::Volume> volumes;
+    const QStringList texts = optionalTexts(key);
+    for (qsizetype index = 0; index < texts.size(); ++index) {
+        const auto parsed = quantity::parseVolume(texts[index], m_reading.measures);
+        if (!parsed)
+            fail({parsed.error().kind, parsed.error().sentence, {}, pathOf(key, index)});
+        volumes.append(parsed.value_or(quantity::Volume()));
+    }
+    return volumes;
+}
+
 quantity::Mass TextReader::mass(const QString& key) {
     return taken(key, quantity::parseMass(text(key), m_reading.measures));
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "foundation/json_reader.h"
+#include "intake/ladder.h"
 #include "quantity/measure.h"
 
 #include <QDate>
@@ -20,9 +21,10 @@ struct Reading {
     const kitchen::Catalogue& catalogue;
     const QList<people::Phase>& phases;
     quantity::MeasureSystem measures = quantity::MeasureSystem::UsCustomary;
-    QDate today;                 ///< nothing that has happened may lie after it
-    int shiftDays = 0;           ///< added to every date that is read
-    bool untilYesterday = false; ///< leave out what happened on `today` or later
+    QDate today;                    ///< nothing that has happened may lie after it
+    int shiftDays = 0;              ///< added to every date that is read
+    bool untilYesterday = false;    ///< leave out what happened on `today` or later
+    intake::LadderRules houseRules; ///< what a ladder starts with
 
     /// True for a day that is left out: see `untilYesterday`.
     [[nodiscard]] bool leavesOut(QDate happened) const {
@@ -40,6 +42,8 @@ public:
 
     quantity::Volume volume(const QString& key);
     quantity::Volume volumeOr(const QString& key, quantity::Volume otherwise);
+    /// A list of volumes; empty when the key is absent.
+    QList<quantity::Volume> volumes(const QString& key);
     quantity::Mass mass(const QString& key);
     quantity::Mass massOr(const QString& key, quantity::Mass otherwise);
     quantity::Length length(const QString& key);

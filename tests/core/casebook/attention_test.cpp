@@ -140,6 +140,38 @@ TEST_F(AttentionTest, stockPastItsUseByIsThrownAway) {
     EXPECT_TRUE(attention().isEmpty());
 }
 
+// American Family Physician 2014;89:718: a loss of more than 5 % in 6 to 12 months is looked into;
+// for a child any loss is passed on.
+TEST_F(AttentionTest, weightLostIsToldWithTheName) {
+    calm();
+    const auto weigh = [this](MemberId member, QDate day, double kilograms) {
+        people::Observation observation;
+        observation.id = ObservationId{records.observations.size() + 1};
+        observation.member = member;
+        observation.day = day;
+        observation.kind = people::weightKind();
+        observation.value = kilograms;
+        observation.unit = QStringLiteral("kg");
+        records.observations.append(observation);
+    };
+    weigh(ana, today.addDays(-90), 60.0);
+    weigh(ana, today.addDays(-2), 57.1); // 4.8 %
+    weigh(ben, today.addDays(-90), 30.0);
+    weigh(ben, today.addDays(-2), 30.4);
+    EXPECT_TRUE(attention().isEmpty());
+    weigh(ana, today.addDays(-1), 56.9); // 5.2 %
+    const Finding adult = found(attention(), QStringLiteral("weight-loss"));
+    EXPECT_EQ(adult.severity, Finding::Severity::Caution);
+    EXPECT_TRUE(adult.text.startsWith(QStringLiteral("Ana Hartley: "))) << qPrintable(adult.text);
+    EXPECT_FALSE(hasCode(attention(), u"weight-loss-child"));
+    weigh(ben, today.addDays(-1), 29.8);
+    const Finding child = found(attention(), QStringLiteral("weight-loss-child"));
+    EXPECT_TRUE(child.text.startsWith(QStringLiteral("Ben Hartley: ")));
+    const Casebook book(records, catalogue, today);
+    EXPECT_TRUE(hasCode(book.standing(ana)->findings, u"weight-loss"));
+    EXPECT_TRUE(hasCode(book.standing(ben)->findings, u"weight-loss-child"));
+}
+
 TEST_F(AttentionTest, aFinishedFamilyAsksForNothing) {
     records.family.status = people::Family::Status::Finished;
     EXPECT_TRUE(attention().isEmpty());

@@ -209,7 +209,7 @@ TEST_F(StandingTest, aShellfishAllergyKeepsFishOut) {
     allergy.kind = QStringLiteral("allergy-shellfish");
     records.cautions.append(allergy);
     const auto fish = std::ranges::find_if(catalogue.cuts(), [this](const kitchen::Cut& cut) {
-        return catalogue.cookClass(cut) == kitchen::CookClass::Fish;
+        return cut.cookClass == kitchen::CookClass::Fish;
     });
     ASSERT_NE(fish, catalogue.cuts().end());
     records.pots.first().cuts = {{fish->id, quantity::Mass::fromPounds(2), true}};

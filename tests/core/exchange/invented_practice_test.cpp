@@ -42,15 +42,25 @@ TEST_F(InventedPracticeTest, VerifiesCleanAndHasTheSizeAskedFor) {
     QDate first(2026, 11, 25);
     QDate last;
     qsizetype batches = 0;
+    qsizetype retries = 0;
+    qsizetype weights = 0;
     for (const people::Family& family : families) {
         const auto records = (*made)->records(family.id).value();
         batches += records.batches.size();
+        retries += records.retryPlans.size();
+        weights += records.observations.size();
+        EXPECT_FALSE(records.containers.isEmpty());
+        EXPECT_FALSE(records.prices.isEmpty());
+        for (const kitchen::Batch& batch : records.batches)
+            EXPECT_EQ(batch.cooked.vessel, records.vessels.first().id);
         for (const intake::IntakeEntry& entry : records.entries) {
             first = std::min(first, entry.day);
             last = std::max(last, entry.day);
         }
     }
     EXPECT_GT(batches, 12 * 2 * 365 / 6);
+    EXPECT_GT(retries, 0);
+    EXPECT_GT(weights, 0);
     EXPECT_LT(first, QDate(2024, 12, 31));
     EXPECT_EQ(last, QDate(2026, 11, 24));
 }

@@ -5,6 +5,7 @@
 #include "store/workbook.h"
 
 #include <QFile>
+#include <algorithm>
 
 namespace ladlework::exchange {
 namespace {
@@ -12,9 +13,13 @@ namespace {
 const QByteArray practiceJson = R"({
   "written_for": "2026-11-25",
   "practice": {"name": "Test Practice", "practitioner": "T. Ester", "emergency_number": "112",
-    "measures": "us", "paper": "letter", "zone": "UTC"},
+    "measures": "us", "paper": "letter", "zone": "UTC", "currency": "kr"},
+  "house_rules": {"days_to_advance": 5},
+  "ladder_templates": [{"name": "Slow", "rungs": ["2 drops", "1 tsp"]}],
+  "symptoms": [{"name": "Cold feet"}, {"name": "bloating OR wind", "red_flag": true}],
+  "prices": {"carrot": 4.4, "salt": 1.5},
   "pots": [{"key": "legs", "name": "Chicken legs", "water": "3 quarts", "simmer": "2 h",
-    "cuts": [{"cut": "chicken-leg", "mass": "3 lb", "raw": true}],
+    "cooling_way": "counter", "cuts": [{"cut": "chicken-leg", "mass": "3 lb", "raw": true}],
     "extras": [{"item": "onion", "pieces": 2}]}],
   "families": ["vale"]
 })";
@@ -27,14 +32,35 @@ const QByteArray familyJson = R"({
      "tolerances": [{"kind": "animal", "subject": "beef", "verdict": "avoid", "reason": "Flushes",
        "noted": "2026-10-05"}],
      "cautions": [{"kind": "pregnant"}],
-     "targets": [{"from": "2026-10-01", "low": "4 cups", "high": "6 cups"}],
+     "targets": [{"from": "2026-10-01", "low": "4 cups", "high": "6 cups",
+       "ease_off_from": "2026-12-24", "ease_every_days": 9, "ease_to": "1/2 cup"}],
+     "retries": [
+       {"kind": "cut", "subject": "beef-shank", "start": "2026-11-20", "watch_days": 4,
+        "steps": ["1 tsp", "2 tsp"]},
+       {"kind": "animal", "subject": "beef", "start": "2026-10-20", "outcome": "given-up",
+        "closed_on": "2026-10-22", "note": "Away"}],
+     "observations": [{"day": "2026-11-01", "value": 61.5, "note": "in shoes"},
+       {"day": "2026-11-24", "kind": "Hours slept", "value": 6, "unit": "h"}],
      "ladders": [{"from": "2026-10-01", "start": "1 tsp", "target": "4 cups"}]},
     {"key": "pip", "name": "Pip Vale", "birth": "2026-09-01"}],
   "vessels": [{"key": "pot", "name": "Pot", "diameter": "26 cm", "height": "18 cm", "lid": "on",
+    "place": "stovetop"},
+    {"key": "small", "name": "Small pot", "diameter": "20 cm", "height": "14 cm", "lid": "ajar",
     "place": "stovetop"}],
+  "containers": [
+    {"key": "tray", "name": "Tray", "shape": "tray", "across": "33 cm", "width": "23 cm",
+     "height": "6 cm", "material": "glass"},
+    {"key": "jars", "name": "Jars", "shape": "cylinder", "across": "8.7 cm", "height": "16 cm",
+     "material": "plastic", "covered": true}],
+  "pots": [{"key": "own", "name": "Own wings", "vessel": "small", "cool_in": "jars",
+    "cooling_way": "ice-bath", "water": "1 quart", "simmer": "90 min",
+    "cuts": [{"cut": "chicken-wing", "mass": "1 lb"}]}],
   "batches": [{"pot": "legs", "day": "2026-11-20", "yield": "10 cups", "lots": [
     {"key": "jar", "container": "jar 1", "volume": "4 cups", "place": "fridge",
-     "use_by": "2026-11-23"}]}],
+     "use_by": "2026-11-23"}]},
+    {"pot": "legs", "day": "2026-11-21", "vessel": "pot", "lid": "open", "water": "2 quarts",
+     "simmer": "3 h"},
+    {"pot": "own", "day": "2026-11-22"}],
   "weeks": [{"start": "2026-11-23", "pots": [{"day": "2026-11-24", "pot": "legs",
     "start": "10:00"}]}],
   "notes": [{"day": "2026-11-02", "text": "Called."}]
@@ -85,6 +111,84 @@ TEST_F(PracticeTextTest, ReadsAWholePractice) {
     EXPECT_DOUBLE_EQ(text->pots[0].extras[0].mass.toGrams(), 220.0);
 }
 
+TEST_F(PracticeTextTest, ReadsWhatThePracticeSetsForAll) {
+    const auto text = read();
+    ASSERT_TRUE(text) << qPrintable(toLine(text.error()));
+    EXPECT_EQ(text->practice.currency, QStringLiteral("kr"));
+    EXPECT_EQ(text->houseRules.daysToAdvance, 5);
+    EXPECT_EQ(text->houseRules.holdDays, intake::LadderRules().holdDays);
+    // A ladder that says nothing of its rules begins with those of the house.
+    EXPECT_EQ(text->families[0].ladders[0].rules, text->houseRules);
+    ASSERT_EQ(text->ladderTemplates.size(), 1);
+    EXPECT_EQ(text->ladderTemplates[0].rungs,
+              (QList{quantity::Volume::fromDrops(2), quantity::Volume::fromTeaspoons(1)}));
+    EXPECT_EQ(text->prices, (QHash<QString, double>{{QStringLiteral("carrot"), 4.4},
+                                                    {QStringLiteral("salt"), 1.5}}));
+    EXPECT_EQ(text->pots[0].coolingWay, kitchen::CoolingWay::Counter);
+}
+
+TEST_F(PracticeTextTest, ReadsTheKitchenAndHowEachBatchWasCooked) {
+    const auto text = read();
+    ASSERT_TRUE(text) << qPrintable(toLine(text.error()));
+    const casebook::FamilyRecords& family = text->families.first();
+    ASSERT_EQ(family.containers.size(), 2);
+    EXPECT_EQ(family.containers[0].shape, kitchen::Container::Shape::Tray);
+    EXPECT_EQ(family.containers[0].width, quantity::Length::fromCentimetres(23));
+    EXPECT_FALSE(family.containers[0].covered);
+    EXPECT_EQ(family.containers[1].material, kitchen::Container::Material::Plastic);
+    EXPECT_TRUE(family.containers[1].covered);
+    const kitchen::Pot& own = family.pots.last();
+    EXPECT_EQ(own.coolIn, family.containers[1].id);
+    EXPECT_EQ(own.coolingWay, kitchen::CoolingWay::IceBath);
+    ASSERT_EQ(family.batches.size(), 3);
+    using Lid = kitchen::Vessel::Lid;
+    // The practice's pot names no vessel; what the batch does not say is as the pot asks for.
+    EXPECT_EQ(
+        family.batches[0].cooked,
+        (kitchen::AsCooked{
+            {}, Lid::Ajar, quantity::Volume::fromQuarts(3), quantity::Duration::fromHours(2)}));
+    EXPECT_EQ(family.batches[1].cooked,
+              (kitchen::AsCooked{family.vessels[0].id, Lid::Open, quantity::Volume::fromQuarts(2),
+                                 quantity::Duration::fromHours(3)}));
+    EXPECT_EQ(family.batches[2].cooked,
+              (kitchen::AsCooked{family.vessels[1].id, Lid::Ajar, quantity::Volume::fromQuarts(1),
+                                 quantity::Duration::fromMinutes(90)}));
+}
+
+TEST_F(PracticeTextTest, ReadsWhatIsFollowedOverTime) {
+    const auto text = read();
+    ASSERT_TRUE(text) << qPrintable(toLine(text.error()));
+    const casebook::FamilyRecords& family = text->families.first();
+    EXPECT_EQ(family.targets[0].easeEveryDays, 9);
+    EXPECT_EQ(family.targets[0].easeTo, quantity::Volume::fromCups(0.5));
+    ASSERT_EQ(family.retryPlans.size(), 2);
+    EXPECT_EQ(family.retryPlans[0].watchDays, 4);
+    EXPECT_EQ(family.retryPlans[0].steps.size(), 2);
+    EXPECT_EQ(family.retryPlans[0].outcome, people::RetryPlan::Ending::Open);
+    // Without steps of its own a plan has the usual ones.
+    EXPECT_EQ(family.retryPlans[1].steps, people::usualRetry({}, {}, {}).steps);
+    EXPECT_EQ(family.retryPlans[1].outcome, people::RetryPlan::Ending::GivenUp);
+    EXPECT_EQ(family.retryPlans[1].closed, QDate(2026, 10, 22));
+    ASSERT_EQ(family.observations.size(), 2);
+    EXPECT_EQ(family.observations[0].kind, people::weightKind());
+    EXPECT_EQ(family.observations[0].unit, QStringLiteral("kg"));
+    EXPECT_DOUBLE_EQ(family.observations[0].value, 61.5);
+    EXPECT_EQ(family.observations[1].unit, QStringLiteral("h"));
+}
+
+TEST_F(PracticeTextTest, WhatIsFollowedMovesWithTheWeeksAndLeavesOutWhatIsToCome) {
+    clock.set(noonOf(QDate(2026, 12, 8))); // the Tuesday two weeks on
+    const auto text = read(Dates::MovedToThisWeek);
+    ASSERT_TRUE(text) << qPrintable(toLine(text.error()));
+    const casebook::FamilyRecords& family = text->families.first();
+    EXPECT_EQ(family.retryPlans[0].start, QDate(2026, 12, 4));
+    EXPECT_EQ(family.retryPlans[1].closed, QDate(2026, 11, 5));
+    EXPECT_EQ(family.targets[0].easeOffFrom, QDate(2027, 1, 7));
+    // The second observation would be of today, the 8th.
+    ASSERT_EQ(family.observations.size(), 1);
+    EXPECT_EQ(family.observations[0].day, QDate(2026, 11, 15));
+}
+
 TEST_F(PracticeTextTest, MovesByWholeWeeksAndLeavesOutWhatIsToCome) {
     clock.set(noonOf(QDate(2027, 3, 4))); // a Thursday, 14 weeks on
     const auto text = read(Dates::MovedToThisWeek);
@@ -121,6 +225,42 @@ TEST_F(PracticeTextTest, NamesFileAndPlaceOfWhatIsWrong) {
         {"practice.json", "[\"vale\"]", "[\"gone\"]", "gone.json"},
         {"practice.json", "\"pots\"", "\"pans\"", "practice.json: pans"},
         {"practice.json", "\"pieces\": 2", "\"pieces\": NaN", "practice.json: offset"},
+        {"practice.json", "\"days_to_advance\": 5", "\"days_to_advance\": 0",
+         "practice.json: house_rules"},
+        {"practice.json", "\"days_to_advance\"", "\"days_to_retreat\"",
+         "practice.json: house_rules.days_to_retreat"},
+        {"practice.json", "\"2 drops\", ", "\"9 tsp\", ",
+         "practice.json: ladder_templates[0].rungs[1]"},
+        {"practice.json", "\"2 drops\"", "\"2 puddles\"",
+         "practice.json: ladder_templates[0].rungs[0]"},
+        {"practice.json", "bloating OR wind", "COLD feet", "practice.json: symptoms[1].name"},
+        {"practice.json", "\"salt\": 1.5", "\"silver\": 1.5", "practice.json: prices.silver"},
+        {"practice.json", "\"salt\": 1.5", "\"salt\": 0", "practice.json: prices.salt"},
+        {"practice.json", "\"counter\"", "\"window\"", "practice.json: pots[0].cooling_way"},
+        {"vale.json", "\"ease_every_days\": 9", "\"ease_every_days\": 0",
+         "vale.json: members[0].targets[0].ease_every_days"},
+        {"vale.json", "\"ease_to\": \"1/2 cup\"", "\"ease_to\": \"5 cups\"",
+         "vale.json: members[0].targets[0]"},
+        {"vale.json", "\"beef-shank\"", "\"beef-plank\"",
+         "vale.json: members[0].retries[0].subject"},
+        {"vale.json", "[\"1 tsp\", \"2 tsp\"]", "[\"3 tsp\", \"2 tsp\"]",
+         "vale.json: members[0].retries[0].steps[1]"},
+        {"vale.json", "given-up", "open", "vale.json: members[0].retries[1].closed"},
+        {"vale.json", "given-up", "gone", "vale.json: members[0].retries[1].outcome"},
+        {"vale.json", "61.5", "6150", "vale.json: members[0].observations[0].value"},
+        {"vale.json", "2026-11-24\", \"kind", "2026-11-26\", \"kind",
+         "vale.json: members[0].observations[1].day"},
+        {"vale.json", "\"width\": \"23 cm\",", "", "vale.json: containers[0].width"},
+        {"vale.json", "\"glass\"", "\"paper\"", "vale.json: containers[0].material"},
+        {"vale.json", "\"key\": \"jars\"", "\"key\": \"tray\"", "vale.json: containers[1].key"},
+        {"vale.json", "\"cool_in\": \"jars\"", "\"cool_in\": \"jar\"",
+         "vale.json: pots[0].cool_in"},
+        {"vale.json", "\"vessel\": \"pot\"", "\"vessel\": \"pan\"", "vale.json: batches[1].vessel"},
+        {"vale.json", "\"lid\": \"open\"", "\"lid\": \"lost\"", "vale.json: batches[1].lid"},
+        {"vale.json", "\"water\": \"2 quarts\"", "\"water\": \"200 quarts\"",
+         "vale.json: batches[1].water"},
+        {"vale.json", "\"simmer\": \"3 h\"", "\"simmer\": \"300 h\"",
+         "vale.json: batches[1].simmer"},
         {"vale.json", "1990-05-05", "2030-05-05", "vale.json: members[0].birth"},
         {"vale.json", "1990-05-05", "1990-02-30", "vale.json: members[0].birth"},
         {"vale.json", "\"Opening\"", "\"Closing\"", "vale.json: members[0].phase"},
@@ -193,6 +333,20 @@ TEST_F(PracticeTextTest, StoresWhatItRead) {
     EXPECT_EQ(records.entries.size(), 2);
     EXPECT_EQ(records.batches[0].pot, records.pots[0].id);
     EXPECT_EQ(records.weeks[0].placements[0].pot, records.pots[0].id);
+    EXPECT_EQ(records.practice.currency, QStringLiteral("kr"));
+    EXPECT_EQ(records.houseRules.daysToAdvance, 5);
+    EXPECT_EQ(records.ladderTemplates.size(), 1);
+    EXPECT_EQ(records.prices.size(), 2);
+    // One symptom of the file is new, the other changes the shipped one of its name.
+    EXPECT_EQ(records.symptoms.size(), intake::shippedSymptoms().size() + 1);
+    EXPECT_EQ(records.symptoms.last().name, QStringLiteral("Cold feet"));
+    EXPECT_EQ(std::ranges::count_if(records.symptoms, &intake::Symptom::redFlag), 1);
+    EXPECT_EQ(records.containers.size(), 2);
+    EXPECT_EQ(records.pots[1].coolIn, records.containers[1].id);
+    EXPECT_EQ(records.batches[1].cooked.vessel, records.vessels[0].id);
+    EXPECT_EQ(records.retryPlans.size(), 2);
+    EXPECT_EQ(records.retryPlans[0].member, records.members[0].id);
+    EXPECT_EQ(records.observations.size(), 2);
     EXPECT_TRUE((*made)->verify().isEmpty());
 }
 

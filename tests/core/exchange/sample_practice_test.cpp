@@ -6,6 +6,7 @@
 
 #include <QFile>
 #include <QSet>
+#include <algorithm>
 
 namespace ladlework::exchange {
 namespace {
@@ -136,6 +137,8 @@ TEST_F(SamplePracticeTest, DrinksOnlyWhatIsAllowedAndThere) {
 }
 
 // A measured yield outside what the pot is reckoned to give would make the sample hard to believe.
+// Each batch as it was cooked, by the physics alone: what the vessels have learnt comes from these
+// very yields.
 TEST_F(SamplePracticeTest, MeasuredYieldsLieInsideTheForecast) {
     const auto workbook = sampleOn(QDate(2026, 11, 29));
     ASSERT_TRUE(workbook);
@@ -143,14 +146,19 @@ TEST_F(SamplePracticeTest, MeasuredYieldsLieInsideTheForecast) {
     int measured = 0;
     for (const casebook::FamilyRecords& records : allRecords(*workbook)) {
         const casebook::Casebook casebook(records, catalogue, clock.today(records.family.zone));
-        QHash<PotId, kitchen::Range> forecast;
-        for (const kitchen::Pot& pot : records.pots)
-            forecast.insert(pot.id, kitchen::brew(casebook.brewInput(pot), catalogue).stockMl);
         for (const kitchen::Batch& batch : records.batches) {
+            const kitchen::Pot* pot = casebook.pot(batch.pot);
+            ASSERT_NE(pot, nullptr);
             if (!batch.yield)
                 continue;
+            kitchen::BrewInput input = casebook.brewInput(*pot);
+            input.learntEvaporation.reset();
+            input.pot.water = batch.cooked.water;
+            input.pot.simmer = batch.cooked.simmer;
+            input.vessel = *casebook.vessel(batch.cooked.vessel);
+            input.vessel.lid = batch.cooked.lid;
+            const kitchen::Range range = kitchen::brew(input, catalogue).stockMl;
             const double yield = batch.yield->toMillilitres();
-            const kitchen::Range range = forecast.value(batch.pot);
             ++measured;
             inside += yield >= range.low && yield <= range.high ? 1 : 0;
         }
@@ -158,6 +166,79 @@ TEST_F(SamplePracticeTest, MeasuredYieldsLieInsideTheForecast) {
     EXPECT_GT(measured, 100);
     // The range is stated as 10 to 90 %: at least eight in ten belong inside.
     EXPECT_GE(inside, measured * 8 / 10);
+}
+
+// Some vessels have measured batches enough to learn from; one batch is odd and counts little.
+TEST_F(SamplePracticeTest, VesselsHaveLearntFromTheirBatches) {
+    const auto workbook = sampleOn(QDate(2026, 11, 25));
+    ASSERT_TRUE(workbook);
+    int learnt = 0;
+    int odd = 0;
+    for (const casebook::FamilyRecords& records : allRecords(*workbook)) {
+        const casebook::Casebook casebook(records, catalogue, clock.today(records.family.zone));
+        for (const kitchen::Vessel& vessel : records.vessels) {
+            const kitchen::Calibration* calibration = casebook.calibration(vessel.id);
+            if (calibration == nullptr)
+                continue;
+            learnt += calibration->points.size() >= 5 ? 1 : 0;
+            EXPECT_LT(calibration->posterior.high / calibration->posterior.low,
+                      calibration->prior.high / calibration->prior.low);
+            for (const kitchen::MeasuredLoss& point : calibration->points)
+                odd += point.weight < 0.5 ? 1 : 0;
+        }
+    }
+    EXPECT_GE(learnt, 2);
+    EXPECT_EQ(odd, 1);
+}
+
+TEST_F(SamplePracticeTest, HoldsWhatThePracticeSetsForAll) {
+    const auto workbook = sampleOn(QDate(2026, 11, 25));
+    ASSERT_TRUE(workbook);
+    EXPECT_EQ(workbook->practice().practice().currency, QStringLiteral("$"));
+    EXPECT_EQ(workbook->practice().ladderTemplates().size(), 2);
+    EXPECT_EQ(workbook->practice().houseRules().holdTargetDays, 120);
+    EXPECT_EQ(workbook->practice().symptoms().size(), intake::shippedSymptoms().size() + 2);
+    for (const casebook::FamilyRecords& records : allRecords(*workbook)) {
+        const casebook::Casebook casebook(records, catalogue, clock.today(records.family.zone));
+        EXPECT_GE(records.containers.size(), 2) << qPrintable(records.family.name);
+        for (const kitchen::Pot& pot : records.pots) {
+            // Everything in the pots has its price.
+            EXPECT_TRUE(kitchen::brew(casebook.brewInput(pot), catalogue).cost)
+                << qPrintable(pot.name);
+        }
+    }
+}
+
+// On every day of the week: a retry under way, one closed, weights, one of which has fallen by more
+// than the published 5 %, and a member who is eased off.
+TEST_F(SamplePracticeTest, ShowsWhatIsFollowedOverTime) {
+    for (int offset = 0; offset < 7; ++offset) {
+        const auto workbook = sampleOn(QDate(2027, 3, 1).addDays(offset));
+        ASSERT_TRUE(workbook);
+        QSet<QString> endings;
+        QStringList lost;
+        int weighed = 0;
+        for (const casebook::FamilyRecords& records : allRecords(*workbook)) {
+            const QDate today = clock.today(records.family.zone);
+            const casebook::Casebook casebook(records, catalogue, today);
+            for (const people::RetryPlan& plan : records.retryPlans)
+                endings.insert(people::retryOutcomeId(plan.outcome));
+            for (const casebook::Standing& standing : casebook.standings()) {
+                weighed += std::ranges::any_of(records.observations, [&](const auto& observation) {
+                    return observation.member == standing.member.id &&
+                           observation.kind == people::weightKind();
+                });
+                if (hasCode(standing.findings, u"weight-loss"))
+                    lost.append(standing.member.name);
+                if (standing.member.name == QStringLiteral("Sigrun Halvard")) {
+                    EXPECT_EQ(standing.askedToday, quantity::Volume::fromCups(3.5));
+                }
+            }
+        }
+        EXPECT_EQ(endings, (QSet<QString>{QStringLiteral("open"), QStringLiteral("not-borne")}));
+        EXPECT_EQ(weighed, 2);
+        EXPECT_EQ(lost, QStringList{QStringLiteral("Adaeze Nwosu-Lind")});
+    }
 }
 
 TEST_F(SamplePracticeTest, LeavesAnExistingFileAlone) {

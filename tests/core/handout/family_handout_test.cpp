@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 using namespace ladlework;
 using casebook::Casebook;
 using casebook::FamilyRecords;
@@ -286,4 +288,72 @@ TEST_F(FamilyHandoutTest, aPracticeWithoutANumberStillSaysWhomToCall) {
     const QString text = textOf(cardsOf(made(), Card::Kind::Cautions).first());
     EXPECT_TRUE(text.contains(QStringLiteral("Emergency: your local emergency number")));
     EXPECT_TRUE(text.contains(QStringLiteral("Harbour Street Practice: 555 0142")));
+}
+
+TEST_F(FamilyHandoutTest, newTriesOfTheWeekArePrintedWhereTheyAreNeeded) {
+    people::RetryPlan plan;
+    plan.id = RetryPlanId{1};
+    plan.member = ben; // no beef
+    plan.subject = {people::Subject::Kind::Animal, QStringLiteral("beef")};
+    plan.start = QDate(2026, 11, 4);
+    plan.watchDays = 2;
+    plan.steps = {ml(5), ml(15), ml(60)}; // 4, 7 and 10 November: two of them in this week
+    records.retryPlans = {plan};
+    const QString line = QStringLiteral("Wednesday 4 November: Ben tries %1 of stock with beef. "
+                                        "Then watch for 2 days without it.")
+                             .arg(printed(ml(5)));
+    const QString week = textOf(cardsOf(made(), Card::Kind::Week).first());
+    EXPECT_TRUE(holds(week, line)) << qPrintable(week);
+    EXPECT_TRUE(holds(week, QStringLiteral("Saturday 7 November")));
+    EXPECT_FALSE(holds(week, QStringLiteral("10 November")));
+    const QString page = textOf(cardTitled(made(), Card::Kind::Ladder, QStringLiteral("Ben")));
+    EXPECT_TRUE(holds(page, line));
+    EXPECT_TRUE(holds(page, QStringLiteral("stop the new try and call us")));
+    const QString anas = textOf(cardTitled(made(), Card::Kind::Ladder, QStringLiteral("Ana")));
+    EXPECT_FALSE(holds(anas, QStringLiteral("new try")));
+    const QString care = textOf(cardsOf(made(), Card::Kind::Cautions).first());
+    EXPECT_TRUE(holds(care, QStringLiteral("beef (but for the new tries)"))) << qPrintable(care);
+    // An allergy that was written down since takes it off the pages.
+    people::ToleranceNote allergy;
+    allergy.member = ben;
+    allergy.subject = plan.subject;
+    allergy.allergy = true;
+    allergy.reason = QStringLiteral("hives");
+    allergy.noted = today;
+    records.tolerances.append(allergy);
+    EXPECT_FALSE(holds(textOf(made()), QStringLiteral("new tries")));
+    EXPECT_FALSE(holds(textOf(made()), QStringLiteral("Ben tries")));
+}
+
+TEST_F(FamilyHandoutTest, easingOffDoesNotAskToGoUp) {
+    for (intake::Target& target : records.targets)
+        if (target.member == ana) {
+            target.easeOffFrom = monday;
+            target.easeTo = ml(60);
+        }
+    if (std::ranges::none_of(records.targets, [](const auto& t) { return t.member == ana; })) {
+        intake::Target target;
+        target.member = ana;
+        target.low = ml(240);
+        target.high = ml(240);
+        target.from = QDate(2026, 10, 1);
+        target.easeOffFrom = monday;
+        target.easeTo = ml(60);
+        records.targets.append(target);
+    }
+    const QString page = textOf(cardTitled(made(), Card::Kind::Ladder, QStringLiteral("Ana")));
+    EXPECT_TRUE(holds(page, QStringLiteral("Do not go up"))) << qPrintable(page);
+    EXPECT_FALSE(holds(page, QStringLiteral("Go up 1 step")));
+}
+
+TEST_F(FamilyHandoutTest, aPracticeWithoutNameAndNumberPrintsNoEmptyLine) {
+    records.practice.name.clear();
+    records.practice.practitioner.clear();
+    records.practice.contact.clear();
+    const QString cover = textOf(cardsOf(made(), Card::Kind::Cover).first());
+    EXPECT_TRUE(holds(cover, QStringLiteral("Emergency: 911")));
+    EXPECT_FALSE(holds(cover, QStringLiteral("Your practice")));
+    records.practice.name = QStringLiteral("Harbour Street Practice");
+    EXPECT_TRUE(holds(textOf(cardsOf(made(), Card::Kind::Cover).first()),
+                      QStringLiteral("Your practice: Harbour Street Practice")));
 }

@@ -155,6 +155,31 @@ TEST(GoodDayForecastTest, learnsTheRateFromTheReplayedDays) {
     EXPECT_GT(good, 1); // so that the mean exists from the first day on
 }
 
+TEST(GoodDayForecastTest, quantilesOfTheRateArePublishedOnes) {
+    // Newcombe, Stat Med 1998;17:857, table I, method 5: the exact 95 % interval of x good days in
+    // n lies between the quantiles 2.5 % of Beta(x, n - x + 1) and 97.5 % of Beta(x + 1, n - x).
+    struct Published {
+        int good;
+        int days;
+        double low;
+        double high;
+    };
+    for (const Published& p :
+         {Published{81, 263, 0.2527, 0.3676}, {15, 148, 0.0578, 0.1617}, {1, 29, 0.0009, 0.1776}}) {
+        const double good = p.good;
+        const double missed = p.days - p.good;
+        EXPECT_NEAR(goodDayShare({good, missed + 1}, 0.025), p.low, 5e-5) << p.days;
+        EXPECT_NEAR(goodDayShare({good + 1, missed}, 0.975), p.high, 5e-5) << p.days;
+    }
+    EXPECT_NEAR(goodDayShare({1, 20}, 0.975), 0.1684, 5e-5) << "0 of 20";
+    // In closed form: Beta(1, n) and Beta(n, 1).
+    EXPECT_NEAR(goodDayShare({1, 7}, 0.9), 1 - std::pow(0.1, 1.0 / 7), 1e-12);
+    EXPECT_NEAR(goodDayShare({7, 1}, 0.1), std::pow(0.1, 1.0 / 7), 1e-12);
+    EXPECT_NEAR(goodDayShare({5, 5}, 0.5), 0.5, 1e-12);
+    EXPECT_THROW(goodDayShare({0, 1}, 0.5), std::invalid_argument);
+    EXPECT_THROW(goodDayShare({1, 1}, 1.5), std::invalid_argument);
+}
+
 TEST(GoodDayForecastTest, refusesWhatIsNoForecast) {
     EXPECT_THROW(GoodDayForecast(0, {1, 1}), std::invalid_argument);
     EXPECT_THROW(GoodDayForecast(1, {0, 1}), std::invalid_argument);

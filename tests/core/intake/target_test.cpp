@@ -40,6 +40,19 @@ TEST(TargetTest, checksItsRanges) {
     EXPECT_EQ(placeOf(target), "easeOffFrom");
     target.easeOffFrom = QDate(2024, 4, 9);
     EXPECT_EQ(placeOf(target), "");
+    target.easeEveryDays = 0;
+    EXPECT_EQ(placeOf(target), "easeEveryDays");
+    target.easeEveryDays = 91;
+    EXPECT_EQ(placeOf(target), "easeEveryDays");
+    target.easeEveryDays = 90;
+    target.easeTo = target.low;
+    EXPECT_EQ(placeOf(target), "");
+    target.easeTo = Volume::fromCups(4.01);
+    EXPECT_EQ(placeOf(target), "easeTo");
+    target.easeTo = Volume::fromMillilitres(-1);
+    EXPECT_EQ(placeOf(target), "easeTo");
+    target.easeTo = Volume::fromMillilitres(std::numeric_limits<double>::quiet_NaN());
+    EXPECT_EQ(placeOf(target), "easeTo");
 }
 
 TEST(TargetTest, knowsTheUsualTargets) {

@@ -14,6 +14,8 @@ const QDate today(2026, 3, 10);
 Batch batch() {
     Batch made;
     made.day = today;
+    made.cooked.water = quantity::Volume::fromLitres(2.6);
+    made.cooked.simmer = quantity::Duration::fromHours(2.5);
     made.yield = quantity::Volume::fromLitres(2.4);
     return made;
 }
@@ -45,6 +47,37 @@ TEST(BatchTest, RefusesYieldsThatNoPotGives) {
     Batch most = batch();
     most.yield = quantity::Volume::fromLitres(100);
     EXPECT_TRUE(check(most, today));
+}
+
+TEST(BatchTest, RefusesWaterAndTimesThatNoCookingHas) {
+    for (double litres : {0.0, -1.0, 100.1, std::numeric_limits<double>::quiet_NaN()}) {
+        Batch bad = batch();
+        bad.cooked.water = quantity::Volume::fromLitres(litres);
+        ASSERT_FALSE(check(bad, today)) << litres;
+        EXPECT_EQ(check(bad, today).error().place, QStringLiteral("cooked.water"));
+    }
+    for (double hours : {0.0, -1.0, 168.1, std::numeric_limits<double>::quiet_NaN()}) {
+        Batch bad = batch();
+        bad.cooked.simmer = quantity::Duration::fromHours(hours);
+        ASSERT_FALSE(check(bad, today)) << hours;
+        EXPECT_EQ(check(bad, today).error().place, QStringLiteral("cooked.simmer"));
+    }
+    Batch longest = batch();
+    longest.cooked.simmer = quantity::Duration::fromHours(168);
+    EXPECT_TRUE(check(longest, today));
+}
+
+TEST(BatchTest, IsPlannedAsThePotAsks) {
+    Pot pot;
+    pot.water = quantity::Volume::fromLitres(3);
+    pot.simmer = quantity::Duration::fromHours(2);
+    Vessel vessel;
+    vessel.id = VesselId{4};
+    vessel.lid = Vessel::Lid::On;
+    const AsCooked planned = asPlanned(pot, &vessel);
+    EXPECT_EQ(planned, (AsCooked{VesselId{4}, Vessel::Lid::On, pot.water, pot.simmer}));
+    const AsCooked unknown = asPlanned(pot, nullptr);
+    EXPECT_EQ(unknown, (AsCooked{VesselId{}, Vessel::Lid::Ajar, pot.water, pot.simmer}));
 }
 
 TEST(BatchTest, RefusesADayThatIsMissingOrToCome) {

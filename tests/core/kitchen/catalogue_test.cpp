@@ -21,6 +21,34 @@ TEST(CatalogueTest, HoldsEveryCutOfTheCommandLinesHelp) {
         EXPECT_NE(catalogue().cut(QLatin1String(id)), nullptr) << id;
 }
 
+// What the trade cooks stock from beside the help's own examples (common practice, no source).
+TEST(CatalogueTest, HoldsTheTradesCommonCuts) {
+    for (const char* id : {"chicken-leg",    "chicken-quarter",   "chicken-thigh",  "chicken-head",
+                           "turkey-wing",    "turkey-drumstick",  "turkey-back",    "duck-leg",
+                           "duck-neck",      "duck-foot",         "goose-wing",     "goose-back",
+                           "goose-neck",     "guinea-fowl-whole", "pheasant-whole", "quail-whole",
+                           "squab-whole",    "beef-foot",         "beef-neck-bone", "beef-chuck",
+                           "veal-knuckle",   "veal-breast",       "veal-foot",      "lamb-breast",
+                           "lamb-foot",      "goat-rib",          "goat-neck",      "pork-ear",
+                           "pork-neck-bone", "venison-neck",      "venison-rib",    "elk-neck",
+                           "elk-rib",        "moose-shank",       "moose-rib",      "rabbit-whole",
+                           "hare-whole",     "halibut-head",      "halibut-frame",  "snapper-head",
+                           "snapper-whole",  "trout-head",        "trout-frame",    "sea-bass-head",
+                           "sea-bass-frame", "whiting-frame",     "salmon-whole",   "salmon-frame"})
+        EXPECT_NE(catalogue().cut(QLatin1String(id)), nullptr) << id;
+}
+
+TEST(CatalogueTest, EveryAnimalHasACutAndEveryExtraAPiece) {
+    for (const Animal& animal : catalogue().animals())
+        EXPECT_TRUE(std::ranges::any_of(catalogue().cuts(), [&animal](const Cut& cut) {
+            return cut.animal == animal.id;
+        })) << animal.id.toStdString();
+    for (const Extra& extra : catalogue().extras()) {
+        EXPECT_GT(extra.piece, quantity::Mass()) << extra.id.toStdString();
+        EXPECT_FALSE(extra.pieceName.isEmpty()) << extra.id.toStdString();
+    }
+}
+
 TEST(CatalogueTest, UnknownIdsAreNull) {
     EXPECT_EQ(catalogue().cut(QStringLiteral("dragon-tail")), nullptr);
     EXPECT_EQ(catalogue().animal(QStringLiteral("dragon")), nullptr);

@@ -51,3 +51,21 @@ TEST(KeepingTest, hasNothingToShareOutWithoutYieldOrContainers) {
     EXPECT_TRUE(shareOut(unmeasured, 2, 0, 3).isEmpty());
     EXPECT_TRUE(shareOut(batchOf(3.0), 0, 0, 3).isEmpty());
 }
+
+// FoodSafety.gov cold storage chart: raw poultry 1 to 2 days; raw steaks, chops and roasts 3 to 5;
+// raw fish 1 to 2 (the stricter older row). Equal.
+TEST(KeepingTest, rawCutsKeepAsTheChartSays) {
+    struct Row {
+        CookClass cookClass;
+        int least;
+        int most;
+    };
+    for (const Row& row : {Row{CookClass::Poultry, 1, 2}, Row{CookClass::LandAnimal, 3, 5},
+                           Row{CookClass::Fish, 1, 2}}) {
+        const RawKeeping keeping = rawKeeping(row.cookClass);
+        EXPECT_EQ(keeping.leastDays, row.least);
+        EXPECT_EQ(keeping.mostDays, row.most);
+        EXPECT_TRUE(keeping.provenance.source.contains(QStringLiteral("FoodSafety.gov")));
+        EXPECT_EQ(keeping.provenance.basis, QStringLiteral("published"));
+    }
+}

@@ -128,6 +128,26 @@ TEST(PotFindingsTest, EachFaultIsFoundOnceWithFieldTextAndSource) {
     }
 }
 
+// The sentence says what time would do, and that time does: every cut then ends inside its window.
+TEST(PotFindingsTest, TheTimeNamedForAMixedPotWouldDo) {
+    BrewInput input = samples::beefPot();
+    input.pot.cuts.append(cut(QStringLiteral("chicken-wing"), 500));
+    input.pot.cuts.append(cut(QStringLiteral("fish-head"), 500));
+    input.pot.simmer = Duration::fromHours(2);
+    const Brewed brewed = brew(input, catalogue());
+    const Finding* finding = findingOf(brewed, QStringLiteral("no-common-order"));
+    ASSERT_NE(finding, nullptr);
+    EXPECT_TRUE(finding->text.contains(QStringLiteral("4 to 6 h would do")))
+        << finding->text.toStdString();
+    EXPECT_EQ(*finding->limit, 4);
+    for (double hours : {4.0, 6.0}) {
+        input.pot.simmer = Duration::fromHours(hours);
+        const Brewed mended = brew(input, catalogue());
+        EXPECT_EQ(findingOf(mended, QStringLiteral("no-common-order")), nullptr);
+        EXPECT_EQ(findingOf(mended, QStringLiteral("simmer-outside-window")), nullptr);
+    }
+}
+
 // Common practice, no source: a quart to the pound (2086 mL/kg) is still fine, a cup (522) too.
 TEST(PotFindingsTest, TheEdgesOfTheWaterBandAreInside) {
     BrewInput input = samples::chickenPot();

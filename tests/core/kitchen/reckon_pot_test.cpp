@@ -119,6 +119,31 @@ TEST(ReckonPotTest, OptionalPartsAreReckoned) {
                      QStringLiteral("value")}));
 }
 
+TEST(ReckonPotTest, SaysWhatHoldsOfEveryPot) {
+    const QJsonObject out = *reckonPot(object(smallest()), catalogue());
+    QStringList codes;
+    for (const QJsonValue finding : out.value(QStringLiteral("findings")).toArray())
+        codes.append(finding.toObject().value(QStringLiteral("code")).toString());
+    for (const char* code : {"raw-poultry", "no-home-canning", "local-rules-first"})
+        EXPECT_TRUE(codes.contains(QLatin1String(code))) << code;
+}
+
+TEST(ReckonPotTest, TakesEveryCutAndExtraOfTheCatalogue) {
+    for (const Cut& cut : catalogue().cuts()) {
+        const auto out = reckonPot(object(changed("chicken-leg", cut.id.toUtf8())), catalogue());
+        ASSERT_TRUE(out) << cut.id.toStdString();
+        EXPECT_GT(out->value(QStringLiteral("stock_ml"))
+                      .toObject()
+                      .value(QStringLiteral("best"))
+                      .toDouble(),
+                  0)
+            << cut.id.toStdString();
+    }
+    for (const Extra& extra : catalogue().extras())
+        EXPECT_TRUE(reckonPot(object(changed("onion", extra.id.toUtf8())), catalogue()))
+            << extra.id.toStdString();
+}
+
 TEST(ReckonPotTest, AdditionsEndWithThePot) {
     const QJsonObject out = *reckonPot(object(changed(R"([{"item": "onion", "mass_g": 220}])",
                                                       R"([{"item": "garlic", "mass_g": 9}])")),

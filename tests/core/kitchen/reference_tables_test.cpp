@@ -11,7 +11,8 @@ using samples::catalogue;
 TEST(ReferenceTablesTest, EveryRowHasSourceAndBasis) {
     const QStringList words{QStringLiteral("published"), QStringLiteral("common practice"),
                             QStringLiteral("memory")};
-    for (const char* name : {"animals", "cook-windows", "cuts", "extras", "figures", "phases"}) {
+    for (const char* name : {"animals", "containers", "cook-windows", "cooling", "cuts", "extras",
+                             "figures", "phases"}) {
         const auto table = ReferenceTable::load(QLatin1String(name));
         ASSERT_TRUE(table) << toLine(table.error()).toStdString();
         ASSERT_GT(table->size(), 0) << name;

@@ -74,6 +74,38 @@ TEST_F(DietaryReferenceTest, coversEveryMonthOnce) {
     }
 }
 
+TEST_F(DietaryReferenceTest, hasTheLifeStagesOfTheTables) {
+    const QDate birth(1952, 2, 29);
+    const auto stageAt = [&birth](QDate day) {
+        return dietaryReferenceFor(birth, day, IntakeCondition::None)->stage.toStdString();
+    };
+    // Birthdays of the leap day fall on 1 March in a common year.
+    EXPECT_EQ(stageAt(QDate(1971, 2, 28)), "14-18 years");
+    EXPECT_EQ(stageAt(QDate(1971, 3, 1)), "19-30 years");
+    EXPECT_EQ(stageAt(QDate(1983, 2, 28)), "19-30 years");
+    EXPECT_EQ(stageAt(QDate(1983, 3, 1)), "31-50 years");
+    EXPECT_EQ(stageAt(QDate(2003, 2, 28)), "31-50 years");
+    EXPECT_EQ(stageAt(QDate(2003, 3, 1)), "51-70 years");
+    EXPECT_EQ(stageAt(QDate(2023, 2, 28)), "51-70 years");
+    EXPECT_EQ(stageAt(QDate(2023, 3, 1)), "over 70 years");
+}
+
+TEST_F(DietaryReferenceTest, readsTheConditionFromTheCautions) {
+    const auto of = [](const QStringList& kinds) {
+        QList<Caution> cautions;
+        for (const QString& kind : kinds) {
+            cautions.append(Caution());
+            cautions.last().kind = kind;
+        }
+        return intakeCondition(cautions);
+    };
+    EXPECT_EQ(of({}), IntakeCondition::None);
+    EXPECT_EQ(of({QStringLiteral("kidney")}), IntakeCondition::None);
+    EXPECT_EQ(of({QStringLiteral("kidney"), QStringLiteral("feeding")}), IntakeCondition::Feeding);
+    EXPECT_EQ(of({QStringLiteral("feeding"), QStringLiteral("pregnant")}),
+              IntakeCondition::Pregnant);
+}
+
 TEST_F(DietaryReferenceTest, knowsNothingBeforeBirth) {
     EXPECT_FALSE(dietaryReferenceFor(QDate(2000, 1, 2), QDate(2000, 1, 1), IntakeCondition::None));
     EXPECT_FALSE(dietaryReferenceFor(QDate(), QDate(2000, 1, 1), IntakeCondition::None));

@@ -1,5 +1,6 @@
 #include "quantity/kitchen_marks.h"
 
+#include <algorithm>
 #include <cmath>
 #include <vector>
 
@@ -80,6 +81,33 @@ TEST(KitchenMarksTest, LeavesAMarkWhereItIs) {
         SCOPED_TRACE(scale.name);
         for (const double mark : everyMark(scale, 20000))
             ASSERT_NEAR(nearestMark(mark, scale.marks, scale.system).size, mark, 1e-9 * mark);
+    }
+}
+
+TEST(KitchenMarksTest, NeighboursAreTheMarksNextToIt) {
+    for (const Scale& scale : allScales()) {
+        SCOPED_TRACE(scale.name);
+        std::vector<double> marks = everyMark(scale, 20000);
+        std::sort(marks.begin(), marks.end());
+        for (double amount = 1e-3; amount < 10000; amount *= 1.01) {
+            const auto above = std::upper_bound(marks.begin(), marks.end(), amount * (1 + 1e-9));
+            const auto larger = neighbourMark(amount, scale.marks, scale.system, true);
+            ASSERT_TRUE(larger) << amount;
+            ASSERT_NEAR(larger->size, *above, 1e-9 * *above) << amount;
+            const auto from = std::lower_bound(marks.begin(), marks.end(), amount * (1 - 1e-9));
+            const auto smaller = neighbourMark(amount, scale.marks, scale.system, false);
+            ASSERT_EQ(smaller.has_value(), from != marks.begin()) << amount;
+            if (smaller) {
+                ASSERT_NEAR(smaller->size, *std::prev(from), 1e-9 * amount) << amount;
+            }
+        }
+        // On a mark the neighbour is the next one, never the mark itself.
+        for (const double mark : marks) {
+            if (mark < 10000) {
+                ASSERT_GT(neighbourMark(mark, scale.marks, scale.system, true)->size,
+                          mark * (1 + 1e-9));
+            }
+        }
     }
 }
 

@@ -202,6 +202,49 @@ void expectRefused(const Result<Value>& result, const char* text, const char* ex
         << result.error().sentence.toStdString();
 }
 
+TEST(MeasureParserTest, ABareNumberKeepsTheUnitThatWasShown) {
+    struct ShownCase {
+        const char* text;
+        const char* shown;
+        MeasureSystem system;
+        double base;
+    };
+    const ShownCase volumes[] = {
+        {"3", "2\u00be quarts", us, 3 * quart}, {"3", "", us, 3 * cup},
+        {"3 cups", "2 quarts", us, 3 * cup},    {"1/2", "2 tbsp", us, tablespoon / 2},
+        {"2.5", "1.4 L", metric, 2500},         {"250", "350 mL", metric, 250},
+        {"4", "no amount at all", us, 4 * cup}, {"4", "\u2014", us, 4 * cup},
+    };
+    for (const ShownCase& c : volumes) {
+        SCOPED_TRACE(c.text);
+        const Result<Volume> volume =
+            parseVolume(QString::fromUtf8(c.text), c.system, QString::fromUtf8(c.shown));
+        ASSERT_TRUE(volume);
+        EXPECT_NEAR(volume->toMillilitres(), c.base, c.base * rounding);
+    }
+    EXPECT_NEAR(parseMass(u"4"_qs, us, u"3 lb 2 oz"_qs)->toGrams(), 4 * pound, 1e-9);
+    EXPECT_NEAR(parseMass(u"4"_qs, us, u"6 oz"_qs)->toGrams(), 4 * ounce, 1e-9);
+    EXPECT_NEAR(parseMass(u"1.5"_qs, metric, u"2.4 kg"_qs)->toGrams(), 1500, 1e-9);
+    EXPECT_NEAR(parseLength(u"11"_qs, metric, u"28 cm"_qs)->toCentimetres(), 11, 1e-9);
+    EXPECT_NEAR(parseAltitude(u"5600"_qs, us, u"5,200 ft"_qs)->toFeet(), 5600, 1e-9);
+    EXPECT_NEAR(parseTemperature(u"20"_qs, us, u"70 \u00b0C"_qs)->toCelsius(), 20, 1e-9);
+    EXPECT_NEAR(parseTemperature(u"68"_qs, us, u"70 \u00b0F"_qs)->toCelsius(), 20, 1e-9);
+}
+
+TEST(MeasureParserTest, ABareTimeKeepsTheUnitThatWasShown) {
+    EXPECT_EQ(parseDuration(u"90"_qs, u"45 min"_qs)->toMinutes(), 90);
+    EXPECT_EQ(parseDuration(u"3"_qs, u"2 h 30 min"_qs)->toMinutes(), 180);
+    EXPECT_EQ(parseDuration(u"24"_qs, u"3 h"_qs)->toMinutes(), 24 * 60);
+    EXPECT_EQ(parseDuration(u"90 min"_qs, u"3 h"_qs)->toMinutes(), 90);
+    EXPECT_EQ(parseDuration(u"1:30"_qs, u"3 h"_qs)->toMinutes(), 90);
+    EXPECT_EQ(parseDuration(u"48 h"_qs, u"3 h"_qs)->toMinutes(), 48 * 60);
+    for (const QString& text : {u"90"_qs, u"25"_qs, u"24.5"_qs}) {
+        const Result<Duration> refused = parseDuration(text, u"2 h 30 min"_qs);
+        ASSERT_FALSE(refused) << text.toStdString();
+        EXPECT_TRUE(refused.error().sentence.contains(text + u" min"_qs));
+    }
+}
+
 TEST(MeasureParserTest, RefusesWhatIsNoVolume) {
     for (const char* text : {"",
                              "   ",

@@ -162,6 +162,68 @@ TEST(MeasurePrinterTest, PrintsADashForWhatIsNoNumber) {
     }
 }
 
+struct VolumeRange {
+    double low;
+    double best;
+    double high;
+    const char* text;
+};
+
+TEST(MeasurePrinterTest, PrintsAVolumeRangeInOneUnit) {
+    constexpr double cup = 236.5882365;
+    const VolumeRange american[] = {
+        {4.25 * cup, 7 * cup, 8 * cup, "1¾ quarts (1 to 2)"},
+        {3 * cup, 5 * cup, 9 * cup, "5 cups (3 to 9)"},
+        {0.5 * cup, 1.5 * cup, 7.5 * cup, "1½ cups (½ to 7½)"},
+        {30 * cup, 36 * cup, 44 * cup, "9 quarts (7½ to 11)"},
+        {0, 4 * cup, 5 * cup, "4 cups (0 to 5)"},
+        {4 * cup, 4 * cup, 4 * cup, "4 cups"},
+        {3.99 * cup, 4 * cup, 4.01 * cup, "4 cups"},
+        {0, 0, 0, "0 cups"},
+        {0, 0, 2 * cup, "0 cups (0 to 2)"},
+    };
+    for (const VolumeRange& row : american)
+        EXPECT_EQ(printVolumeRange(Volume::fromMillilitres(row.low),
+                                   Volume::fromMillilitres(row.best),
+                                   Volume::fromMillilitres(row.high), us)
+                      .toStdString(),
+                  row.text);
+    const VolumeRange metricRows[] = {
+        {820, 950, 1210, "950 mL (825 to 1200)"},
+        {940, 1450, 2030, "1.45 L (0.95 to 2.05)"},
+        {4000, 4600, 5230, "4.6 L (4 to 5.2)"},
+        {12, 25, 41, "25 mL (12 to 40)"},
+    };
+    for (const VolumeRange& row : metricRows)
+        EXPECT_EQ(printVolumeRange(Volume::fromMillilitres(row.low),
+                                   Volume::fromMillilitres(row.best),
+                                   Volume::fromMillilitres(row.high), metric)
+                      .toStdString(),
+                  row.text);
+}
+
+TEST(MeasurePrinterTest, PrintsAMassRangeInOneUnit) {
+    const auto printed = [](double low, double best, double high, MeasureSystem system) {
+        return printMassRange(Mass::fromGrams(low), Mass::fromGrams(best), Mass::fromGrams(high),
+                              system)
+            .toStdString();
+    };
+    EXPECT_EQ(printed(400, 992.2, 1134, us), "2 lb 3 oz (14 oz to 2 lb 8 oz)");
+    EXPECT_EQ(printed(170, 283.5, 600, us), "10 oz (6 to 21¼)");
+    EXPECT_EQ(printed(300, 350, 402, metric), "350 g (300 to 402)");
+    EXPECT_EQ(printed(880, 1100, 1320, metric), "1.1 kg (0.88 to 1.32)");
+    EXPECT_EQ(printed(0, std::nan(""), 1, metric), QString(QChar(0x2014)).toStdString());
+}
+
+TEST(MeasurePrinterTest, RoundsMassesToWhatItPrints) {
+    EXPECT_EQ(roundToKitchen(Mass(), us), Mass());
+    EXPECT_EQ(roundToKitchen(Mass::fromGrams(0.01), us), Mass::fromGrams(0.1));
+    EXPECT_EQ(roundToKitchen(Mass::fromPounds(3) + Mass::fromOunces(2.4), us),
+              Mass::fromPounds(3.125));
+    EXPECT_EQ(roundToKitchen(Mass::fromGrams(1434), metric), Mass::fromGrams(1430));
+    EXPECT_EQ(roundToKitchen(Mass::fromGrams(-342.4), metric), Mass::fromGrams(-342));
+}
+
 TEST(MeasurePrinterTest, RoundsToWhatItPrints) {
     EXPECT_EQ(roundToKitchen(Volume(), us), Volume());
     EXPECT_EQ(roundToKitchen(Volume::fromMillilitres(240), us), Volume::fromCups(1));

@@ -56,13 +56,17 @@ private:
             return outcome(m_workbook.families().addMember(
                 action, sampleMember(family->id, phase ? phase->id : PhaseId{})));
         }
-        switch (upTo(4)) {
+        switch (upTo(6)) {
         case 0:
             return doPeople(action, *family, *member);
         case 1:
             return doKitchen(action, family->id);
         case 2:
             return doClimb(action, *member);
+        case 3:
+            return doHouse(action);
+        case 4:
+            return doFollowUp(action, *member);
         default:
             return doLog(action, family->id, member->id);
         }
@@ -101,6 +105,94 @@ private:
         }
     }
 
+    Outcome doHouse(Action& action) {
+        PracticeRepository& practice = m_workbook.practice();
+        auto symptom = any(practice.symptoms());
+        auto ladderTemplate = any(practice.ladderTemplates());
+        const QString item = upTo(2) == 0 ? QStringLiteral("onion") : QStringLiteral("salt");
+        switch (upTo(7)) {
+        case 0: {
+            intake::LadderRules rules = sampleRules();
+            rules.holdDays = upTo(50);
+            return practice.setHouseRules(action, rules);
+        }
+        case 1:
+            return practice.setPrice(action, item, 0.1 + upTo(100));
+        case 2:
+            return practice.setPrice(action, item, {});
+        case 3:
+            if (!symptom)
+                return {};
+            symptom->position = upTo(40);
+            return practice.changeSymptom(action, *symptom);
+        case 4:
+            if (symptom && upTo(3) == 0)
+                return practice.removeSymptom(action, symptom->id);
+            return outcome(practice.addSymptom(action, {{}, word(), upTo(40), upTo(2) == 0}));
+        case 5:
+            if (!ladderTemplate)
+                return {};
+            if (upTo(3) == 0)
+                return practice.removeLadderTemplate(action, ladderTemplate->id);
+            ladderTemplate->rungs.append(ladderTemplate->rungs.last() + volume());
+            return practice.changeLadderTemplate(action, *ladderTemplate);
+        default: {
+            intake::LadderTemplate fresh = sampleTemplate();
+            fresh.name = word();
+            return outcome(practice.addLadderTemplate(action, fresh));
+        }
+        }
+    }
+
+    Outcome doFollowUp(Action& action, const people::Member& member) {
+        FamilyRepository& families = m_workbook.families();
+        auto plan = any(families.retryPlans(member.family));
+        auto observation = any(families.observations(member.family));
+        switch (upTo(6)) {
+        case 0:
+            return outcome(families.addRetryPlan(action, sampleRetry(member.id)));
+        case 1:
+            if (!plan)
+                return {};
+            plan->steps.append(plan->steps.last() + Volume::fromMillilitres(1));
+            plan->note = word();
+            return families.changeRetryPlan(action, *plan);
+        case 2:
+            return plan ? families.removeRetryPlan(action, plan->id) : Outcome();
+        case 3:
+            if (!observation)
+                return {};
+            observation->value = upTo(1000) / 7.0;
+            return families.changeObservation(action, *observation);
+        case 4:
+            return observation ? families.removeObservation(action, observation->id) : Outcome();
+        default: {
+            people::Observation fresh = sampleObservation(member.id);
+            fresh.day = day();
+            return outcome(families.addObservation(action, fresh));
+        }
+        }
+    }
+
+    Outcome doContainers(Action& action, FamilyId family, kitchen::Pot pot) {
+        FamilyRepository& families = m_workbook.families();
+        auto container = any(families.containers(family));
+        switch (upTo(3)) {
+        case 0:
+            if (!container)
+                return {};
+            if (upTo(2) == 0)
+                return families.removeContainer(action, container->id);
+            container->covered = !container->covered;
+            return families.changeContainer(action, *container);
+        case 1:
+            pot.coolIn = container ? container->id : ContainerId{};
+            return m_workbook.pots().changePot(action, pot);
+        default:
+            return outcome(families.addContainer(action, sampleContainer(family)));
+        }
+    }
+
     Outcome doKitchen(Action& action, FamilyId family) {
         PotRepository& pots = m_workbook.pots();
         const auto vessel = any(m_workbook.families().vessels(family));
@@ -110,9 +202,12 @@ private:
             return outcome(m_workbook.families().addVessel(action, sampleVessel(family)));
         if (!pot)
             return outcome(pots.addPot(action, samplePot(family, vessel->id)));
-        switch (upTo(8)) {
+        switch (upTo(10)) {
         case 0:
             return m_workbook.families().removeVessel(action, vessel->id);
+        case 8:
+        case 9:
+            return doContainers(action, family, *pot);
         case 1:
             pot->water = volume();
             pot->cuts.append(pot->cuts.first());
@@ -124,10 +219,10 @@ private:
             return pots.removePot(action, pot->id);
         case 4:
             return batch ? pots.removeBatch(action, batch->id)
-                         : outcome(pots.addBatch(action, sampleBatch(family, pot->id)));
+                         : outcome(pots.addBatch(action, sampleBatch(family, pot->id, vessel->id)));
         case 5:
             return batch ? outcome(pots.addLot(action, sampleLot(batch->id)))
-                         : outcome(pots.addBatch(action, sampleBatch(family, pot->id)));
+                         : outcome(pots.addBatch(action, sampleBatch(family, pot->id, vessel->id)));
         case 6:
             return outcome(m_workbook.weeks().setPlan(
                 action, {{}, family, week::weekStart(day()), {}, QString()}));
@@ -231,6 +326,34 @@ TEST_P(RandomHistoryTest, UndoingAllAndRedoingAllGiveTheSameRecordsAgain) {
     ASSERT_FALSE(workbook->redo());
     for (const Finding& finding : workbook->verify())
         ADD_FAILURE() << finding.text.toStdString() << " " << finding.field.toStdString();
+}
+
+/// What the list of families shows follows from what is kept of each climb.
+TEST_P(RandomHistoryTest, TheListOfFamiliesShowsWhatTheRecordsSay) {
+    const kitchen::Catalogue catalogue = kitchen::Catalogue::load().value();
+    const std::unique_ptr<Workbook> workbook = make();
+    RandomPractitioner practitioner(*workbook, GetParam());
+    int told = 0;
+    int silent = 0;
+    for (int step = 0; step < 60; ++step) {
+        m_clock.set(testNow);
+        practitioner.act();
+        for (const int later : {0, 1, 9}) {
+            m_clock.set(testNow.addDays(later));
+            const QHash<FamilyId, casebook::FamilyExcerpt> excerpts = workbook->excerpts();
+            for (const people::Family& family : workbook->families().families()) {
+                const QDate today = m_clock.today(family.zone);
+                const auto needs = casebook::needsOf(excerpts.value(family.id), catalogue, today);
+                ++(needs ? told : silent);
+                if (!needs)
+                    continue;
+                ASSERT_EQ(*needs, casebook::needsOf(casebook::Casebook(
+                                      workbook->records(family.id).value(), catalogue, today)))
+                    << "after " << step << " steps, " << later << " days later";
+            }
+        }
+    }
+    EXPECT_GT(told, 3 * silent); // silent: a ladder that began after the last entry
 }
 
 INSTANTIATE_TEST_SUITE_P(Seeds, RandomHistoryTest, ::testing::Values(1U, 20240315U, 777U));

@@ -19,6 +19,14 @@ protected:
     Outcome fill(Action& action, Workbook& workbook) {
         m_practice = samplePractice();
         EXPECT_TRUE(workbook.practice().setPractice(action, m_practice));
+        m_rules = sampleRules();
+        EXPECT_TRUE(workbook.practice().setHouseRules(action, m_rules));
+        m_symptom = sampleSymptom();
+        m_symptom.id = workbook.practice().addSymptom(action, m_symptom).value();
+        m_template = sampleTemplate();
+        m_template.id = workbook.practice().addLadderTemplate(action, m_template).value();
+        for (const auto& [item, perKilogram] : std::as_const(m_prices).asKeyValueRange())
+            EXPECT_TRUE(workbook.practice().setPrice(action, item, perKilogram));
         m_phase = samplePhase();
         m_phase.id = workbook.practice().addPhase(action, m_phase).value();
         m_family = sampleFamily();
@@ -29,11 +37,17 @@ protected:
         m_tolerance.id = workbook.families().addTolerance(action, m_tolerance).value();
         m_caution = sampleCaution(m_member.id);
         m_caution.id = workbook.families().addCaution(action, m_caution).value();
+        m_retry = sampleRetry(m_member.id);
+        m_retry.id = workbook.families().addRetryPlan(action, m_retry).value();
+        m_observation = sampleObservation(m_member.id);
+        m_observation.id = workbook.families().addObservation(action, m_observation).value();
         m_vessel = sampleVessel(m_family.id);
         m_vessel.id = workbook.families().addVessel(action, m_vessel).value();
-        m_pot = samplePot(m_family.id, m_vessel.id);
+        m_container = sampleContainer(m_family.id);
+        m_container.id = workbook.families().addContainer(action, m_container).value();
+        m_pot = samplePot(m_family.id, m_vessel.id, m_container.id);
         m_pot.id = workbook.pots().addPot(action, m_pot).value();
-        m_batch = sampleBatch(m_family.id, m_pot.id);
+        m_batch = sampleBatch(m_family.id, m_pot.id, m_vessel.id);
         m_batch.id = workbook.pots().addBatch(action, m_batch).value();
         m_lot = sampleLot(m_batch.id);
         m_lot.id = workbook.pots().addLot(action, m_lot).value();
@@ -63,11 +77,19 @@ protected:
         EXPECT_EQ(all(found.practice), all(m_practice));
         ASSERT_EQ(found.phases.size(), 4);
         EXPECT_EQ(all(found.phases.last()), all(m_phase));
+        EXPECT_EQ(found.houseRules, m_rules);
+        ASSERT_EQ(found.symptoms.size(), intake::shippedSymptoms().size() + 1);
+        EXPECT_EQ(all(found.symptoms.last()), all(m_symptom));
+        expectOne(found.ladderTemplates, m_template);
+        EXPECT_EQ(found.prices, m_prices);
         EXPECT_EQ(all(found.family), all(m_family));
         expectOne(found.members, m_member);
         expectOne(found.tolerances, m_tolerance);
         expectOne(found.cautions, m_caution);
+        expectOne(found.retryPlans, m_retry);
+        expectOne(found.observations, m_observation);
         expectOne(found.vessels, m_vessel);
+        expectOne(found.containers, m_container);
         expectOne(found.pots, m_pot);
         expectOne(found.batches, m_batch);
         expectOne(found.lots, m_lot);
@@ -90,11 +112,20 @@ protected:
     std::unique_ptr<Workbook> m_workbook;
     people::Practice m_practice;
     people::Phase m_phase;
+    intake::LadderRules m_rules;
+    intake::Symptom m_symptom;
+    intake::LadderTemplate m_template;
+    QHash<QString, double> m_prices{{QStringLiteral("chicken-drumstick"), 5.27},
+                                    {QStringLiteral("onion"), 2.1},
+                                    {QStringLiteral("salt"), 0.9}};
     people::Family m_family;
     people::Member m_member;
     people::ToleranceNote m_tolerance;
     people::Caution m_caution;
+    people::RetryPlan m_retry;
+    people::Observation m_observation;
     kitchen::Vessel m_vessel;
+    kitchen::Container m_container;
     kitchen::Pot m_pot;
     kitchen::Batch m_batch;
     kitchen::Lot m_lot;
@@ -127,12 +158,25 @@ TEST_F(RecordRoundTripTest, FieldsThatMayBeEmptyComeBackEmpty) {
     m_tolerance.allergy = true;
     m_tolerance.tryAgainOn.reset();
     m_caution.sodiumLimitMg.reset();
+    m_symptom.redFlag = false;
+    m_template.rungs = {Volume::fromDrops(1)};
+    m_rules.holdDays = 0;
+    m_prices.remove(QStringLiteral("onion"));
+    m_retry.outcome = people::RetryPlan::Ending::Open;
+    m_retry.closed = QDate();
+    m_retry.steps.removeLast();
+    m_retry.note.clear();
+    m_observation.unit.clear();
+    m_observation.note.clear();
     m_pot.vessel = {};
+    m_pot.coolIn = {};
     m_pot.extras.clear();
     m_pot.cuts.removeFirst();
+    m_batch.cooked.vessel = {};
     m_batch.yield.reset();
     m_lot.goneOn = QDate();
     m_target.easeOffFrom = QDate();
+    m_target.easeTo = {};
     m_ladder.rungs = {Volume::fromDrops(1)};
     m_entry.pot = {};
     m_entry.lot = {};
@@ -141,6 +185,12 @@ TEST_F(RecordRoundTripTest, FieldsThatMayBeEmptyComeBackEmpty) {
     m_plan.placements.removeLast();
     m_note.reviewOn = QDate();
     doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->practice().changeSymptom(action, m_symptom));
+        EXPECT_TRUE(m_workbook->practice().changeLadderTemplate(action, m_template));
+        EXPECT_TRUE(m_workbook->practice().setHouseRules(action, m_rules));
+        EXPECT_TRUE(m_workbook->practice().setPrice(action, QStringLiteral("onion"), {}));
+        EXPECT_TRUE(m_workbook->families().changeRetryPlan(action, m_retry));
+        EXPECT_TRUE(m_workbook->families().changeObservation(action, m_observation));
         EXPECT_TRUE(m_workbook->families().changeFamily(action, m_family));
         EXPECT_TRUE(m_workbook->families().changeMember(action, m_member));
         EXPECT_TRUE(m_workbook->families().changeTolerance(action, m_tolerance));
@@ -159,12 +209,18 @@ TEST_F(RecordRoundTripTest, FieldsThatMayBeEmptyComeBackEmpty) {
     expectAllStored();
 }
 
-TEST_F(RecordRoundTripTest, ChangedVesselAndPhaseComeBack) {
+TEST_F(RecordRoundTripTest, ChangedVesselContainerPriceAndPhaseComeBack) {
     m_vessel.lid = kitchen::Vessel::Lid::Open;
     m_vessel.place = kitchen::Vessel::Place::PressureCooker;
     m_phase.rules.groundPepper = false;
+    m_container.shape = kitchen::Container::Shape::Cylinder;
+    m_container.width = {};
+    m_container.material = kitchen::Container::Material::Plastic;
+    m_prices[QStringLiteral("onion")] = 1e6;
     doIt(*m_workbook, [&](Action& action) -> Outcome {
         EXPECT_TRUE(m_workbook->families().changeVessel(action, m_vessel));
+        EXPECT_TRUE(m_workbook->families().changeContainer(action, m_container));
+        EXPECT_TRUE(m_workbook->practice().setPrice(action, QStringLiteral("onion"), 1e6));
         EXPECT_TRUE(m_workbook->practice().changePhase(action, m_phase));
         return {};
     });
@@ -183,12 +239,19 @@ TEST_F(RecordRoundTripTest, EveryRecordCanBeRemovedAndTheRemovalTakenBack) {
         EXPECT_TRUE(m_workbook->climbs().removeTarget(action, m_target.id));
         EXPECT_TRUE(m_workbook->families().removeTolerance(action, m_tolerance.id));
         EXPECT_TRUE(m_workbook->families().removeCaution(action, m_caution.id));
+        EXPECT_TRUE(m_workbook->families().removeRetryPlan(action, m_retry.id));
+        EXPECT_TRUE(m_workbook->families().removeObservation(action, m_observation.id));
         EXPECT_TRUE(m_workbook->pots().removeLot(action, m_lot.id));
         EXPECT_TRUE(m_workbook->pots().removeBatch(action, m_batch.id));
         const week::WeekPlan empty{{}, m_family.id, m_plan.start, {}, {}};
         EXPECT_EQ(m_workbook->weeks().setPlan(action, empty).value(), WeekPlanId{});
         EXPECT_TRUE(m_workbook->pots().removePot(action, m_pot.id));
         EXPECT_TRUE(m_workbook->families().removeVessel(action, m_vessel.id));
+        EXPECT_TRUE(m_workbook->families().removeContainer(action, m_container.id));
+        EXPECT_TRUE(m_workbook->practice().removeSymptom(action, m_symptom.id));
+        EXPECT_TRUE(m_workbook->practice().removeLadderTemplate(action, m_template.id));
+        for (const QString& item : m_prices.keys())
+            EXPECT_TRUE(m_workbook->practice().setPrice(action, item, {}));
         EXPECT_TRUE(m_workbook->families().removeMember(action, m_member.id));
         EXPECT_TRUE(m_workbook->practice().removePhase(action, m_phase.id));
         return {};
@@ -199,6 +262,10 @@ TEST_F(RecordRoundTripTest, EveryRecordCanBeRemovedAndTheRemovalTakenBack) {
     EXPECT_TRUE(left.entries.isEmpty() && left.reactions.isEmpty() && left.vessels.isEmpty());
     EXPECT_TRUE(left.pots.isEmpty() && left.batches.isEmpty() && left.lots.isEmpty());
     EXPECT_TRUE(left.weeks.isEmpty() && left.notes.isEmpty() && left.handouts.isEmpty());
+    EXPECT_TRUE(left.retryPlans.isEmpty() && left.observations.isEmpty());
+    EXPECT_TRUE(left.containers.isEmpty() && left.ladderTemplates.isEmpty());
+    EXPECT_TRUE(left.prices.isEmpty());
+    EXPECT_EQ(left.symptoms.size(), intake::shippedSymptoms().size());
     EXPECT_EQ(left.phases.size(), 3);
     ASSERT_TRUE(m_workbook->undo());
     EXPECT_EQ(logicalDump(workbookPath()), before);
@@ -212,7 +279,8 @@ TEST_F(RecordRoundTripTest, AFamilyGoesWithAllItsRecordsAndComesBackWhole) {
     EXPECT_FALSE(m_workbook->records(m_family.id));
     const QByteArray after = logicalDump(workbookPath());
     for (const char* table : {"family", "member", "pot", "pot_cut", "pot_extra", "ladder_rung",
-                              "intake_entry", "week_placement", "handout", "lot"})
+                              "intake_entry", "week_placement", "handout", "lot", "container",
+                              "retry_plan", "retry_step", "observation"})
         EXPECT_FALSE(after.contains(QByteArray("\n" + QByteArray(table) + ": "))) << table;
     ASSERT_TRUE(m_workbook->undo());
     EXPECT_EQ(logicalDump(workbookPath()), before);
@@ -226,11 +294,38 @@ TEST_F(RecordRoundTripTest, ABatchThatGoesLeavesTheLogWithoutTheLot) {
     EXPECT_TRUE(records().lots.isEmpty());
 }
 
-TEST_F(RecordRoundTripTest, AVesselThatGoesLeavesItsPotsWithoutOne) {
+TEST_F(RecordRoundTripTest, AMemberGoesWithAllThatIsFollowedOfIt) {
+    const QByteArray before = logicalDump(workbookPath());
+    doIt(*m_workbook,
+         [&](Action& action) { return m_workbook->families().removeMember(action, m_member.id); });
+    const QByteArray after = logicalDump(workbookPath());
+    for (const char* table : {"tolerance_note", "ladder_rung", "retry_plan", "retry_step",
+                              "observation", "intake_entry"})
+        EXPECT_FALSE(after.contains(QByteArray("\n" + QByteArray(table) + ": "))) << table;
+    expectOne(records().pots, m_pot);
+    ASSERT_TRUE(m_workbook->undo());
+    EXPECT_EQ(logicalDump(workbookPath()), before);
+}
+
+TEST_F(RecordRoundTripTest, AContainerThatGoesLeavesItsPotsWithoutOne) {
+    const QByteArray before = logicalDump(workbookPath());
+    doIt(*m_workbook, [&](Action& action) {
+        return m_workbook->families().removeContainer(action, m_container.id);
+    });
+    kitchen::Pot left = m_pot;
+    left.coolIn = {};
+    expectOne(records().pots, left);
+    ASSERT_TRUE(m_workbook->undo());
+    EXPECT_EQ(logicalDump(workbookPath()), before);
+}
+
+TEST_F(RecordRoundTripTest, AVesselThatGoesLeavesItsPotsAndBatchesWithoutOne) {
     doIt(*m_workbook,
          [&](Action& action) { return m_workbook->families().removeVessel(action, m_vessel.id); });
     m_pot.vessel = {};
     expectOne(records().pots, m_pot);
+    m_batch.cooked.vessel = {};
+    expectOne(records().batches, m_batch);
 }
 
 TEST_F(RecordRoundTripTest, APracticePotIsEveryFamilysAndNoOneElsesIs) {
@@ -275,11 +370,24 @@ TEST_F(RecordRoundTripTest, ListsComeInTheirPromisedOrder) {
         EXPECT_TRUE(m_workbook->families().addFamily(action, family));
         family.name = QStringLiteral("Zorn");
         EXPECT_TRUE(m_workbook->families().addFamily(action, family));
+        intake::LadderTemplate quick = sampleTemplate();
+        quick.name = QStringLiteral("quick");
+        EXPECT_TRUE(m_workbook->practice().addLadderTemplate(action, quick));
+        intake::Symptom first = sampleSymptom();
+        first.name = QStringLiteral("yawning");
+        first.position = 0;
+        EXPECT_TRUE(m_workbook->practice().addSymptom(action, first));
+        people::Observation early = sampleObservation(m_member.id);
+        early.day = QDate(2024, 1, 1);
+        EXPECT_TRUE(m_workbook->families().addObservation(action, early));
         return {};
     });
     EXPECT_EQ(records().members.first().name, QStringLiteral("Bo"));
     EXPECT_EQ(records().notes.first().day, QDate(2024, 3, 15));
     EXPECT_EQ(m_workbook->families().families().first().name, QStringLiteral("abel"));
+    EXPECT_EQ(records().ladderTemplates.first().name, QStringLiteral("quick"));
+    EXPECT_EQ(records().symptoms.at(1).name, QStringLiteral("yawning"));
+    EXPECT_EQ(records().observations.first().day, QDate(2024, 1, 1));
 }
 
 TEST_F(RecordRoundTripTest, AnEntryWithoutItsMomentGetsTheClocks) {

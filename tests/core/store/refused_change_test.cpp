@@ -111,6 +111,92 @@ TEST_F(RefusedChangeTest, AnEntryStaysInTheFamilyButMayChangeTheMember) {
     EXPECT_EQ(m_workbook->log().entries(m_family).first().member, sister);
 }
 
+TEST_F(RefusedChangeTest, WhatIsFollowedOfAMemberStaysInTheFamily) {
+    RetryPlanId retryId;
+    ObservationId observationId;
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        retryId = m_workbook->families().addRetryPlan(action, sampleRetry(m_member)).value();
+        observationId =
+            m_workbook->families().addObservation(action, sampleObservation(m_member)).value();
+        return {};
+    });
+    people::RetryPlan plan = sampleRetry(m_otherMember);
+    plan.id = retryId;
+    expectRefused(
+        [&](Action& action) { return m_workbook->families().changeRetryPlan(action, plan); },
+        refused, QStringLiteral("another family"));
+    people::Observation observation = sampleObservation(m_otherMember);
+    observation.id = observationId;
+    expectRefused(
+        [&](Action& action) {
+            return m_workbook->families().changeObservation(action, observation);
+        },
+        refused, QStringLiteral("another family"));
+}
+
+TEST_F(RefusedChangeTest, ARetryThatIsNoLongerBarredByANoteCanStillBeWrittenDown) {
+    people::ToleranceNote note = sampleTolerance(m_member);
+    people::RetryPlan plan = sampleRetry(m_member);
+    plan.outcome = people::RetryPlan::Ending::Open;
+    plan.closed = QDate();
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        note.id = m_workbook->families().addTolerance(action, note).value();
+        plan.id = m_workbook->families().addRetryPlan(action, plan).value();
+        return m_workbook->families().removeTolerance(action, note.id);
+    });
+    plan.note = QStringLiteral("a good first step");
+    doIt(*m_workbook,
+         [&](Action& action) { return m_workbook->families().changeRetryPlan(action, plan); });
+    plan.subject = {people::Subject::Kind::Animal, QStringLiteral("lamb")};
+    expectRefused(
+        [&](Action& action) { return m_workbook->families().changeRetryPlan(action, plan); },
+        refused, QStringLiteral("tolerance note"));
+}
+
+TEST_F(RefusedChangeTest, AContainerStaysInTheKitchen) {
+    const ContainerId id = added<ContainerId>(*m_workbook, [&](Action& action) {
+        return m_workbook->families().addContainer(action, sampleContainer(m_family));
+    });
+    kitchen::Container moved = sampleContainer(m_other);
+    moved.id = id;
+    expectRefused(
+        [&](Action& action) { return m_workbook->families().changeContainer(action, moved); },
+        refused, QStringLiteral("stays in the family"));
+    kitchen::Pot pot = samplePot(m_family, {}, id);
+    pot.id = m_pot;
+    doIt(*m_workbook, [&](Action& action) { return m_workbook->pots().changePot(action, pot); });
+    pot.family = {}; // for all families: it cannot cool in one kitchen's tray
+    expectRefused([&](Action& action) { return m_workbook->pots().changePot(action, pot); },
+                  refused, QStringLiteral("another kitchen"));
+}
+
+TEST_F(RefusedChangeTest, ATemplateOrSymptomDoesNotTakeAnothersName) {
+    intake::LadderTemplate second = sampleTemplate();
+    second.name = QStringLiteral("Second");
+    intake::Symptom symptom = m_workbook->practice().symptoms().at(1);
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->practice().addLadderTemplate(action, sampleTemplate()));
+        second.id = m_workbook->practice().addLadderTemplate(action, second).value();
+        symptom.redFlag = true; // under its own name it can be changed
+        return m_workbook->practice().changeSymptom(action, symptom);
+    });
+    second.name = sampleTemplate().name;
+    expectRefused(
+        [&](Action& action) { return m_workbook->practice().changeLadderTemplate(action, second); },
+        refused, QStringLiteral("already"));
+    symptom.name = m_workbook->practice().symptoms().first().name;
+    expectRefused(
+        [&](Action& action) { return m_workbook->practice().changeSymptom(action, symptom); },
+        refused, QStringLiteral("already"));
+}
+
+TEST_F(RefusedChangeTest, APriceThatIsNotThereIsTakenAwayWithoutATrace) {
+    doIt(*m_workbook, [&](Action& action) {
+        return m_workbook->practice().setPrice(action, QStringLiteral("onion"), {});
+    });
+    EXPECT_FALSE(m_workbook->history().nextUndo());
+}
+
 TEST_F(RefusedChangeTest, APotBecomesThePracticesButNotAnotherFamilys) {
     kitchen::Pot pot = samplePot(m_other, {});
     pot.id = m_pot;
@@ -139,6 +225,22 @@ TEST_F(RefusedChangeTest, ARecordThatIsNotThereIsNotFound) {
             return m_workbook->families().changeTolerance(a, sampleTolerance(m_member));
         },
         [&](Action& a) { return m_workbook->families().changeCaution(a, sampleCaution(m_member)); },
+        [&](Action& a) { return m_workbook->families().removeContainer(a, ContainerId{999}); },
+        [&](Action& a) { return m_workbook->families().removeRetryPlan(a, RetryPlanId{999}); },
+        [&](Action& a) { return m_workbook->families().removeObservation(a, ObservationId{999}); },
+        [&](Action& a) {
+            return m_workbook->families().changeContainer(a, sampleContainer(m_family));
+        },
+        [&](Action& a) { return m_workbook->families().changeRetryPlan(a, sampleRetry(m_member)); },
+        [&](Action& a) {
+            return m_workbook->families().changeObservation(a, sampleObservation(m_member));
+        },
+        [&](Action& a) { return m_workbook->practice().changeSymptom(a, sampleSymptom()); },
+        [&](Action& a) { return m_workbook->practice().removeSymptom(a, SymptomId{999}); },
+        [&](Action& a) { return m_workbook->practice().changeLadderTemplate(a, sampleTemplate()); },
+        [&](Action& a) {
+            return m_workbook->practice().removeLadderTemplate(a, LadderTemplateId{999});
+        },
         [&](Action& a) { return m_workbook->practice().changePhase(a, samplePhase()); },
         [&](Action& a) { return m_workbook->practice().removePhase(a, PhaseId{999}); },
         [&](Action& a) { return m_workbook->pots().changePot(a, samplePot(m_family, {})); },

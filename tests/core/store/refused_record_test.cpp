@@ -1,5 +1,4 @@
-#include "core/store/sample_records.h"
-#include "core/store/store_fixture.h"
+#include "core/store/record_offers.h"
 
 #include <limits>
 
@@ -11,175 +10,8 @@ using quantity::Length;
 using quantity::Mass;
 using quantity::Volume;
 
-/// What stands in the workbook when a bad record is offered.
-struct Stored {
-    PhaseId phase;
-    FamilyId family;
-    MemberId member;
-    VesselId vessel;
-    PotId pot;
-    BatchId batch;
-    LotId lot;
-    FamilyId otherFamily;
-    MemberId otherMember;
-    VesselId otherVessel;
-    PotId otherPot;
-    LotId otherLot;
-};
-
-/// Adds a sample record with one thing wrong.
-using Offer = std::function<Outcome(Action&, Workbook&, const Stored&)>;
-
-struct BadRecord {
-    const char* name;
-    Problem::Kind kind;
-    const char* place;  ///< the field that the problem names
-    const char* phrase; ///< words of the sentence
-    Offer offer;
-};
-
-std::ostream& operator<<(std::ostream& out, const BadRecord& bad) {
-    return out << bad.name;
-}
-
 const QDate tomorrow = testToday.addDays(1);
 constexpr auto badInput = Problem::Kind::BadInput;
-
-template <class Spoil>
-Offer family(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored&) {
-        people::Family record = sampleFamily();
-        spoil(record);
-        return outcome(workbook.families().addFamily(action, record));
-    };
-}
-
-template <class Spoil>
-Offer member(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        people::Member record = sampleMember(stored.family, stored.phase);
-        spoil(record);
-        return outcome(workbook.families().addMember(action, record));
-    };
-}
-
-template <class Spoil>
-Offer tolerance(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        people::ToleranceNote record = sampleTolerance(stored.member);
-        spoil(record);
-        return outcome(workbook.families().addTolerance(action, record));
-    };
-}
-
-template <class Spoil>
-Offer caution(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        people::Caution record = sampleCaution(stored.member);
-        spoil(record);
-        return outcome(workbook.families().addCaution(action, record));
-    };
-}
-
-template <class Spoil>
-Offer vessel(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        kitchen::Vessel record = sampleVessel(stored.family);
-        spoil(record);
-        return outcome(workbook.families().addVessel(action, record));
-    };
-}
-
-template <class Spoil>
-Offer pot(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        kitchen::Pot record = samplePot(stored.family, stored.vessel);
-        spoil(record, stored);
-        return outcome(workbook.pots().addPot(action, record));
-    };
-}
-
-template <class Spoil>
-Offer batch(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        kitchen::Batch record = sampleBatch(stored.family, stored.pot);
-        spoil(record, stored);
-        return outcome(workbook.pots().addBatch(action, record));
-    };
-}
-
-template <class Spoil>
-Offer lot(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        kitchen::Lot record = sampleLot(stored.batch);
-        spoil(record);
-        return outcome(workbook.pots().addLot(action, record));
-    };
-}
-
-template <class Spoil>
-Offer target(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        intake::Target record = sampleTarget(stored.member);
-        spoil(record);
-        return outcome(workbook.climbs().addTarget(action, record));
-    };
-}
-
-template <class Spoil>
-Offer ladder(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        intake::Ladder record = sampleLadder(stored.member);
-        spoil(record);
-        return outcome(workbook.climbs().addLadder(action, record));
-    };
-}
-
-template <class Spoil>
-Offer decision(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        intake::Decision record = sampleDecision(stored.member);
-        record.day = QDate(2024, 2, 3);
-        spoil(record);
-        return outcome(workbook.climbs().addDecision(action, record));
-    };
-}
-
-template <class Spoil>
-Offer entry(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        intake::IntakeEntry record = sampleEntry(stored.member, stored.pot, stored.lot);
-        spoil(record, stored);
-        return outcome(workbook.log().addEntry(action, record));
-    };
-}
-
-template <class Spoil>
-Offer reaction(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        intake::Reaction record = sampleReaction(stored.member);
-        spoil(record);
-        return outcome(workbook.log().addReaction(action, record));
-    };
-}
-
-template <class Spoil>
-Offer plan(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        week::WeekPlan record = samplePlan(stored.family, stored.pot);
-        spoil(record, stored);
-        return outcome(workbook.weeks().setPlan(action, record));
-    };
-}
-
-template <class Spoil>
-Offer note(Spoil spoil) {
-    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
-        casebook::VisitNote record = sampleNote(stored.family);
-        spoil(record);
-        return outcome(workbook.notes().addNote(action, record));
-    };
-}
 
 const double notANumber = std::numeric_limits<double>::quiet_NaN();
 const double endless = std::numeric_limits<double>::infinity();
@@ -235,9 +67,86 @@ const std::vector<BadRecord> badPeople{
      caution([](auto& record) { record.sodiumLimitMg = -1; })},
     {"SodiumLimitElsewhere", badInput, "sodiumLimitMg", "sodium",
      caution([](auto& record) { record.kind = QStringLiteral("kidney"); })},
+    {"RetryOfNobody", Problem::Kind::NotFound, "member", "member",
+     retry([](auto& record) { record.member = MemberId{999}; })},
+    {"RetryWithoutSteps", badInput, "steps", "steps",
+     retry([](auto& record) { record.steps.clear(); })},
+    {"RetryGoingDown", badInput, "steps[1]", "less",
+     retry([](auto& record) { record.steps[1] = Volume::fromDrops(1); })},
+    {"RetryFromNoDay", badInput, "start", "day",
+     retry([](auto& record) { record.start = QDate(); })},
+    {"RetryClosedTomorrow", badInput, "closed", "future",
+     retry([](auto& record) { record.closed = tomorrow; })},
+    {"RetryOfWhatNothingKeepsOut", Problem::Kind::Refused, "subject", "tolerance note",
+     openRetry([](Action&, Workbook&, const Stored&) {})},
+    {"RetryOfARecordedAllergy", Problem::Kind::Refused, "subject", "clinician",
+     openRetry([](Action& action, Workbook& workbook, const Stored& stored) {
+         people::ToleranceNote note = sampleTolerance(stored.member);
+         note.subject = {people::Subject::Kind::Animal, QStringLiteral("beef")};
+         note.verdict = people::ToleranceNote::Verdict::Avoid;
+         note.tryAgainOn.reset();
+         note.allergy = true;
+         EXPECT_TRUE(workbook.families().addTolerance(action, note));
+     })},
+    {"ObservationOfNobody", Problem::Kind::NotFound, "member", "member",
+     observation([](auto& record) { record.member = {}; })},
+    {"ObservationOfTomorrow", badInput, "day", "future",
+     observation([](auto& record) { record.day = tomorrow; })},
+    {"ObservationOfNothing", badInput, "kind", "observed",
+     observation([](auto& record) { record.kind = QStringLiteral(" "); })},
+    {"WeightOfAWhale", badInput, "value", "400 kg", observation([](auto& record) {
+         record.kind = people::weightKind();
+         record.unit = QStringLiteral("kg");
+         record.value = 9000;
+     })},
+    {"ObservationNotANumber", badInput, "value", "number",
+     observation([](auto& record) { record.value = notANumber; })},
+    {"SymptomWithoutName", badInput, "name", "name",
+     symptom([](auto& record) { record.name = QStringLiteral(" "); })},
+    {"SymptomOfTheListAlready", Problem::Kind::Refused, "name", "already",
+     symptom([](auto& record) { record.name = intake::shippedSymptoms().first().name.toUpper(); })},
+    {"TemplateWithoutName", badInput, "name", "name",
+     ladderTemplate([](auto& record) { record.name.clear(); })},
+    {"TemplateWithoutRungs", badInput, "rungs", "rung",
+     ladderTemplate([](auto& record) { record.rungs.clear(); })},
+    {"TemplateOfATakenName", Problem::Kind::Refused, "name", "already",
+     ladderTemplate([](auto& record) { record.name = QStringLiteral("very  SLOW"); })},
+    {"HouseRulesOfMixedStrengths", badInput, "moderateTo", "strengths",
+     houseRules([](auto& record) { record.mildTo = 9; })},
 };
 
 const std::vector<BadRecord> badKitchens{
+    {"PriceOfTheUnknown", badInput, "item", "griffin-wing", price("griffin-wing", 3)},
+    {"PriceOfNothing", badInput, "price", "price", price("onion", 0)},
+    {"PriceBelowNothing", badInput, "price", "price", price("chicken-leg", -3)},
+    {"PriceOfACathedral", badInput, "price", "1,000,000", price("salt", 1.1e6)},
+    {"PriceNotANumber", badInput, "price", "price", price("salt", notANumber)},
+    {"ContainerWithoutName", badInput, "name", "name",
+     container([](auto& record) { record.name.clear(); })},
+    {"FlatContainer", badInput, "height", "height",
+     container([](auto& record) { record.height = Length(); })},
+    {"TrayWithoutWidth", badInput, "width", "wid",
+     container([](auto& record) { record.width = Length(); })},
+    {"ContainerOfNoFamily", Problem::Kind::NotFound, "family", "family",
+     container([](auto& record) { record.family = {}; })},
+    {"PotCoolingInAnotherKitchen", Problem::Kind::Refused, "coolIn", "another kitchen",
+     pot([](auto& record, const Stored& stored) { record.coolIn = stored.otherContainer; })},
+    {"PotCoolingInNoContainer", Problem::Kind::NotFound, "coolIn", "container",
+     pot([](auto& record, auto&) { record.coolIn = ContainerId{999}; })},
+    {"PracticePotCoolingInAKitchen", Problem::Kind::Refused, "coolIn", "another kitchen",
+     pot([](auto& record, const Stored& stored) {
+         record.family = {};
+         record.vessel = {};
+         record.coolIn = stored.container;
+     })},
+    {"BatchInAnotherKitchen", Problem::Kind::Refused, "vessel", "another kitchen",
+     batch([](auto& record, const Stored& stored) { record.cooked.vessel = stored.otherVessel; })},
+    {"BatchInNoVessel", Problem::Kind::NotFound, "vessel", "vessel",
+     batch([](auto& record, auto&) { record.cooked.vessel = VesselId{999}; })},
+    {"DryBatch", badInput, "cooked.water", "water",
+     batch([](auto& record, auto&) { record.cooked.water = Volume(); })},
+    {"BatchForAFortnight", badInput, "cooked.simmer", "days",
+     batch([](auto& record, auto&) { record.cooked.simmer = Duration::fromHours(24 * 14); })},
     {"VesselWithoutName", badInput, "name", "name",
      vessel([](auto& record) { record.name.clear(); })},
     {"NarrowVessel", badInput, "diameter", "width",
@@ -303,6 +212,10 @@ const std::vector<BadRecord> badClimbs{
      target([](auto& record) { record.high = Volume::fromCups(1); })},
     {"TargetHeldForNoDay", badInput, "holdDays", "days",
      target([](auto& record) { record.holdDays = 0; })},
+    {"TargetEasedTooSlowly", badInput, "easeEveryDays", "days",
+     target([](auto& record) { record.easeEveryDays = 91; })},
+    {"TargetEasedUpwards", badInput, "easeTo", "low end",
+     target([](auto& record) { record.easeTo = record.high; })},
     {"TargetFromNoDay", badInput, "from", "day",
      target([](auto& record) { record.from = QDate(); })},
     {"LadderWithoutRungs", badInput, "rungs", "rung",
@@ -360,21 +273,23 @@ protected:
             m_stored.phase = workbook.practice().phases().first().id;
             m_stored.family = workbook.families().addFamily(action, sampleFamily()).value();
             fillFamily(action, workbook, m_stored.family, m_stored.member, m_stored.vessel,
-                       m_stored.pot, m_stored.lot);
+                       m_stored.container, m_stored.pot, m_stored.lot);
             m_stored.batch = workbook.pots().batches(m_stored.family).first().id;
             m_stored.otherFamily = workbook.families().addFamily(action, sampleFamily()).value();
             fillFamily(action, workbook, m_stored.otherFamily, m_stored.otherMember,
-                       m_stored.otherVessel, m_stored.otherPot, m_stored.otherLot);
+                       m_stored.otherVessel, m_stored.otherContainer, m_stored.otherPot,
+                       m_stored.otherLot);
             return {};
         };
         m_workbook = Workbook::create(workbookPath(), m_clock, fill).value();
     }
 
     static void fillFamily(Action& action, Workbook& workbook, FamilyId family, MemberId& member,
-                           VesselId& vessel, PotId& pot, LotId& lot) {
+                           VesselId& vessel, ContainerId& container, PotId& pot, LotId& lot) {
         member = workbook.families().addMember(action, sampleMember(family, {})).value();
         vessel = workbook.families().addVessel(action, sampleVessel(family)).value();
-        pot = workbook.pots().addPot(action, samplePot(family, vessel)).value();
+        container = workbook.families().addContainer(action, sampleContainer(family)).value();
+        pot = workbook.pots().addPot(action, samplePot(family, vessel, container)).value();
         const BatchId batch = workbook.pots().addBatch(action, sampleBatch(family, pot)).value();
         lot = workbook.pots().addLot(action, sampleLot(batch)).value();
         EXPECT_TRUE(workbook.climbs().addDecision(action, sampleDecision(member)));

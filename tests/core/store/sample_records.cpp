@@ -17,6 +17,7 @@ people::Practice samplePractice() {
     practice.paper = people::Paper::A4;
     practice.zone = QTimeZone("Pacific/Auckland");
     practice.fridgeDays = 2;
+    practice.currency = QStringLiteral("NZ$");
     practice.spill = 0.15;
     return practice;
 }
@@ -27,6 +28,26 @@ people::Phase samplePhase() {
     phase.position = 7;
     phase.rules = {false, false, false, true, true};
     return phase;
+}
+
+intake::LadderRules sampleRules() {
+    return {0.75, 1, 3, 6, 4, 2, 6, 7, 3, 45};
+}
+
+intake::Symptom sampleSymptom() {
+    intake::Symptom symptom;
+    symptom.name = QStringLiteral("cold feet");
+    symptom.position = 99;
+    symptom.redFlag = true;
+    return symptom;
+}
+
+intake::LadderTemplate sampleTemplate() {
+    intake::LadderTemplate ladderTemplate;
+    ladderTemplate.name = QStringLiteral("Very slow");
+    ladderTemplate.rungs = {Volume::fromDrops(2), Volume::fromTeaspoons(0.5),
+                            Volume::fromTablespoons(1.1)};
+    return ladderTemplate;
 }
 
 people::Family sampleFamily() {
@@ -79,6 +100,43 @@ people::Caution sampleCaution(MemberId member) {
     return caution;
 }
 
+people::RetryPlan sampleRetry(MemberId member) {
+    people::RetryPlan plan;
+    plan.member = member;
+    plan.subject = {people::Subject::Kind::Cut, QStringLiteral("beef-shank")};
+    plan.start = QDate(2024, 3, 3);
+    plan.watchDays = 3;
+    plan.steps = {Volume::fromTeaspoons(1.3), Volume::fromTablespoons(1.7)};
+    plan.outcome = people::RetryPlan::Ending::NotBorne;
+    plan.closed = QDate(2024, 3, 8);
+    plan.note = QStringLiteral("bloated after the second step");
+    return plan;
+}
+
+people::Observation sampleObservation(MemberId member) {
+    people::Observation observation;
+    observation.member = member;
+    observation.day = QDate(2024, 3, 11);
+    observation.kind = QStringLiteral("steps walked");
+    observation.value = 4321.5;
+    observation.unit = QStringLiteral("steps");
+    observation.note = QStringLiteral("by her watch");
+    return observation;
+}
+
+kitchen::Container sampleContainer(FamilyId family) {
+    kitchen::Container container;
+    container.family = family;
+    container.name = QStringLiteral("the roasting tray");
+    container.shape = kitchen::Container::Shape::Tray;
+    container.across = Length::fromInches(13.1);
+    container.width = Length::fromInches(9.2);
+    container.height = Length::fromInches(2.3);
+    container.material = kitchen::Container::Material::Glass;
+    container.covered = true;
+    return container;
+}
+
 kitchen::Vessel sampleVessel(FamilyId family) {
     kitchen::Vessel vessel;
     vessel.family = family;
@@ -91,7 +149,7 @@ kitchen::Vessel sampleVessel(FamilyId family) {
     return vessel;
 }
 
-kitchen::Pot samplePot(FamilyId family, VesselId vessel) {
+kitchen::Pot samplePot(FamilyId family, VesselId vessel, ContainerId coolIn) {
     kitchen::Pot pot;
     pot.family = family;
     pot.name = QStringLiteral("Sunday pot");
@@ -104,15 +162,19 @@ kitchen::Pot samplePot(FamilyId family, VesselId vessel) {
                 {QStringLiteral("chicken-whole"), Mass::fromPounds(0.3), false},
                 {QStringLiteral("chicken-drumstick"), Mass::fromPounds(1.1), true}};
     pot.extras = {{QStringLiteral("onion"), Mass::fromOunces(7.7)}};
+    pot.coolIn = coolIn;
+    pot.coolingWay = kitchen::CoolingWay::IceBath;
     pot.note = QStringLiteral("strain twice");
     return pot;
 }
 
-kitchen::Batch sampleBatch(FamilyId family, PotId pot) {
+kitchen::Batch sampleBatch(FamilyId family, PotId pot, VesselId vessel) {
     kitchen::Batch batch;
     batch.family = family;
     batch.pot = pot;
     batch.day = QDate(2024, 3, 10);
+    batch.cooked = {vessel, kitchen::Vessel::Lid::Open, Volume::fromQuarts(3.1),
+                    Duration::fromHours(2.6)};
     batch.yield = Volume::fromCups(11.3);
     batch.note = QStringLiteral("lid slipped");
     return batch;
@@ -138,6 +200,8 @@ intake::Target sampleTarget(MemberId member) {
     target.from = QDate(2024, 1, 1);
     target.holdDays = 120;
     target.easeOffFrom = QDate(2024, 9, 1);
+    target.easeEveryDays = 10;
+    target.easeTo = Volume::fromCups(0.7);
     return target;
 }
 

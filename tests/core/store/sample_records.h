@@ -10,13 +10,19 @@ namespace ladlework::store {
 
 people::Practice samplePractice();
 people::Phase samplePhase();
+intake::LadderRules sampleRules();
+intake::Symptom sampleSymptom();
+intake::LadderTemplate sampleTemplate();
 people::Family sampleFamily();
 people::Member sampleMember(FamilyId family, PhaseId phase);
 people::ToleranceNote sampleTolerance(MemberId member);
 people::Caution sampleCaution(MemberId member);
+people::RetryPlan sampleRetry(MemberId member);
+people::Observation sampleObservation(MemberId member);
 kitchen::Vessel sampleVessel(FamilyId family);
-kitchen::Pot samplePot(FamilyId family, VesselId vessel);
-kitchen::Batch sampleBatch(FamilyId family, PotId pot);
+kitchen::Container sampleContainer(FamilyId family);
+kitchen::Pot samplePot(FamilyId family, VesselId vessel, ContainerId coolIn = {});
+kitchen::Batch sampleBatch(FamilyId family, PotId pot, VesselId vessel = {});
 kitchen::Lot sampleLot(BatchId batch);
 intake::Target sampleTarget(MemberId member);
 intake::Ladder sampleLadder(MemberId member);
@@ -31,8 +37,16 @@ casebook::HandoutRecord sampleHandout(FamilyId family);
 // is added to a record later stops these from compiling until it is compared as well.
 
 inline auto all(const people::Practice& record) {
-    const auto& [a, b, c, d, e, f, g, h, i] = record;
-    return std::tuple(a, b, c, d, e, f, g, h, i);
+    const auto& [a, b, c, d, e, f, g, h, i, j] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i, j);
+}
+inline auto all(const intake::Symptom& record) {
+    const auto& [a, b, c, d] = record;
+    return std::tuple(a, b, c, d);
+}
+inline auto all(const intake::LadderTemplate& record) {
+    const auto& [a, b, c] = record;
+    return std::tuple(a, b, c);
 }
 inline auto all(const people::Phase& record) {
     const auto& [a, b, c, d] = record;
@@ -54,25 +68,41 @@ inline auto all(const people::Caution& record) {
     const auto& [a, b, c, d, e] = record;
     return std::tuple(a, b, c, d, e);
 }
+inline auto all(const people::RetryPlan& record) {
+    const auto& [a, b, c, d, e, f, g, h, i] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i);
+}
+inline auto all(const people::Observation& record) {
+    const auto& [a, b, c, d, e, f, g] = record;
+    return std::tuple(a, b, c, d, e, f, g);
+}
+inline auto all(const kitchen::Container& record) {
+    const auto& [a, b, c, d, e, f, g, h, i] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i);
+}
 inline auto all(const kitchen::Vessel& record) {
     const auto& [a, b, c, d, e, f, g, h] = record;
     return std::tuple(a, b, c, d, e, f, g, h);
 }
 inline auto all(const kitchen::Pot& record) {
-    const auto& [a, b, c, d, e, f, g, h, i, j, k] = record;
-    return std::tuple(a, b, c, d, e, f, g, h, i, j, k);
+    const auto& [a, b, c, d, e, f, g, h, i, j, k, l, m] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i, j, k, l, m);
+}
+inline auto all(const kitchen::AsCooked& record) {
+    const auto& [a, b, c, d] = record;
+    return std::tuple(a, b, c, d);
 }
 inline auto all(const kitchen::Batch& record) {
-    const auto& [a, b, c, d, e, f] = record;
-    return std::tuple(a, b, c, d, e, f);
+    const auto& [a, b, c, d, cooked, f, g] = record;
+    return std::tuple(a, b, c, d, all(cooked), f, g);
 }
 inline auto all(const kitchen::Lot& record) {
     const auto& [a, b, c, d, e, f, g, h] = record;
     return std::tuple(a, b, c, d, e, f, g, h);
 }
 inline auto all(const intake::Target& record) {
-    const auto& [a, b, c, d, e, f, g] = record;
-    return std::tuple(a, b, c, d, e, f, g);
+    const auto& [a, b, c, d, e, f, g, h, i] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i);
 }
 inline auto all(const intake::Ladder& record) {
     const auto& [a, b, c, d, e] = record;

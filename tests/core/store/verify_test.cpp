@@ -23,6 +23,11 @@ protected:
             EXPECT_TRUE(workbook.families().addTolerance(action, sampleTolerance(member)));
             EXPECT_TRUE(workbook.families().addCaution(action, sampleCaution(member)));
             EXPECT_TRUE(workbook.families().addVessel(action, sampleVessel(family)));
+            EXPECT_TRUE(workbook.families().addContainer(action, sampleContainer(family)));
+            EXPECT_TRUE(workbook.families().addRetryPlan(action, sampleRetry(member)));
+            EXPECT_TRUE(workbook.families().addObservation(action, sampleObservation(member)));
+            EXPECT_TRUE(workbook.practice().addLadderTemplate(action, sampleTemplate()));
+            EXPECT_TRUE(workbook.practice().setPrice(action, QStringLiteral("onion"), 2.0));
             EXPECT_TRUE(workbook.notes().addNote(action, sampleNote(family)));
             EXPECT_TRUE(workbook.weeks().setPlan(action, samplePlan(family, pot)));
             return outcome(workbook.log().addEntry(action, sampleEntry(member, pot, {})));
@@ -52,7 +57,20 @@ TEST_F(VerifyTest, EachRecordThatDoesNotPassItsCheckIsNamed) {
         {QStringLiteral("UPDATE practice SET zone = 'No/Where'"), QStringLiteral("practice/1")},
         {QStringLiteral("UPDATE family SET since_day = '2030-01-01'"), QStringLiteral("family/1")},
         {QStringLiteral("UPDATE member SET birth_day = '2030-01-01'"), QStringLiteral("member/1")},
+        {QStringLiteral("UPDATE house_rules SET days_to_advance = 9999"),
+         QStringLiteral("house_rules/1")},
+        {QStringLiteral("DELETE FROM ladder_template_rung"), QStringLiteral("ladder_template/1")},
+        {QStringLiteral("UPDATE symptom SET name = char(9) WHERE id = 2"),
+         QStringLiteral("symptom/2")},
+        {QStringLiteral("UPDATE price SET item = 'moonbeam'"), QStringLiteral("price/moonbeam")},
+        {QStringLiteral("UPDATE price SET per_kg = 2e6"), QStringLiteral("price/onion")},
         {QStringLiteral("UPDATE vessel SET diameter_cm = 500"), QStringLiteral("vessel/1")},
+        {QStringLiteral("UPDATE container SET height_cm = 500"), QStringLiteral("container/1")},
+        {QStringLiteral("DELETE FROM retry_step"), QStringLiteral("retry_plan/1")},
+        {QStringLiteral("UPDATE observation SET day = '2030-01-01'"),
+         QStringLiteral("observation/1")},
+        {QStringLiteral("UPDATE target SET ease_every_days = 1000"), QStringLiteral("target/1")},
+        {QStringLiteral("UPDATE batch SET simmer_min = 9e9"), QStringLiteral("batch/1")},
         {QStringLiteral("UPDATE tolerance_note SET reason = ''"),
          QStringLiteral("tolerance_note/1")},
         {QStringLiteral("UPDATE caution SET kind = 'ennui'"), QStringLiteral("caution/1")},

@@ -53,6 +53,17 @@ TEST_F(WorkbookCreateTest, TheShippedPhasesAndTheHouseRulesAreThere) {
     EXPECT_EQ(phases.at(0).rules, (kitchen::PhaseRules{true, true, true, false, false}));
     EXPECT_TRUE(phases.at(2).rules.boneBroth);
     EXPECT_EQ(all(workbook->practice().practice()), all(people::Practice()));
+    EXPECT_EQ(workbook->practice().houseRules(), intake::LadderRules());
+    QStringList symptoms;
+    for (const intake::Symptom& symptom : workbook->practice().symptoms())
+        symptoms.append(symptom.name);
+    QStringList shipped;
+    for (const intake::Symptom& symptom : intake::shippedSymptoms())
+        shipped.append(symptom.name);
+    EXPECT_EQ(symptoms, shipped);
+    EXPECT_FALSE(symptoms.isEmpty());
+    EXPECT_TRUE(workbook->practice().ladderTemplates().isEmpty());
+    EXPECT_TRUE(workbook->practice().prices().isEmpty());
     EXPECT_TRUE(workbook->verify().isEmpty());
 }
 

@@ -1,5 +1,6 @@
 #include "ui/families/attention_reader.h"
 
+#include "store/database.h"
 #include "ui/shared/workbook_fixture.h"
 
 #include <QSignalSpy>
@@ -57,6 +58,42 @@ TEST_F(AttentionReaderTest, familiesComeAndGo) {
     EXPECT_EQ(reader.summaries().size(), 1);
 }
 
+TEST_F(AttentionReaderTest, aFamilyOfWhoseClimbNothingIsKeptIsReadWhole) {
+    const FamilyId kept = addFamily(QStringLiteral("Ash"));
+    const FamilyId missing = addFamily(QStringLiteral("Birch"));
+    for (const FamilyId family : {kept, missing}) {
+        const MemberId member = addMember(family, QStringLiteral("Ana"));
+        addLadder(member);
+        drink(member, m_today.addDays(-9), quantity::Volume::fromCups(1));
+    }
+    {
+        store::Database other(path(), store::Database::Access::ReadWrite);
+        other.script(QStringLiteral("DELETE FROM climb_so_far WHERE member_id = 2"));
+    }
+    AttentionReader reader(*m_context, nullptr);
+    ASSERT_TRUE(waitFor([&] { return reader.isFinished(); }));
+    for (const FamilyId family : {kept, missing}) {
+        const casebook::Casebook book(m_workbook->records(family).value(), *m_catalogue, m_today);
+        EXPECT_FALSE(book.attention().isEmpty());
+        EXPECT_EQ(reader.summary(family)->attention, book.attention());
+    }
+}
+
+TEST_F(AttentionReaderTest, anActionWhileFamiliesWaitIsSeen) {
+    const FamilyId family = addFamily(QStringLiteral("Ash"));
+    const MemberId member = addMember(family, QStringLiteral("Ana"));
+    addLadder(member);
+    AttentionReader reader(*m_context, nullptr);
+    // Before and after the excerpts have been read.
+    for (const int back : {1, 2}) {
+        drink(member, m_today.addDays(-back), quantity::Volume::fromCups(1));
+        reader.refresh(family);
+        ASSERT_TRUE(waitFor([&] { return reader.isFinished(); }));
+        EXPECT_FALSE(reader.summary(family)->worst()) << back;
+        reader.refreshAll();
+    }
+}
+
 TEST_F(AttentionReaderTest, reviewsAndOpenCookingsAreKnown) {
     const FamilyId family =
         addFamily(QStringLiteral("Ash"), people::Family::Status::Active, m_today.addDays(3));
@@ -84,6 +121,8 @@ TEST_F(AttentionReaderTest, reviewsAndOpenCookingsAreKnown) {
     cooked.family = family;
     cooked.pot = pot;
     cooked.day = m_today.addDays(-2);
+    cooked.cooked.water = quantity::Volume::fromQuarts(3);
+    cooked.cooked.simmer = quantity::Duration::fromHours(2);
     act([&](store::Action& action) {
         return m_workbook->pots().addBatch(action, cooked).map([](BatchId) {});
     });

@@ -97,6 +97,46 @@ TEST(DayCellsTest, ReactionsAreRead) {
     }
 }
 
+TEST(DayCellsTest, SourceIsTakenOffTheAmount) {
+    const auto cell = readDrink(QStringLiteral("+ 250 ml from Jar 1 "), MeasureSystem::UsCustomary);
+    ASSERT_TRUE(cell);
+    EXPECT_TRUE(cell->another);
+    EXPECT_EQ(cell->volume, Volume::fromMillilitres(250));
+    EXPECT_EQ(cell->from, QStringLiteral("Jar 1"));
+    const auto same = readDrink(QStringLiteral("same from jar"), MeasureSystem::Metric);
+    ASSERT_TRUE(same);
+    EXPECT_TRUE(same->asAsked);
+    EXPECT_EQ(same->from, QStringLiteral("jar"));
+    EXPECT_FALSE(readDrink(QStringLiteral("from jar 1"), MeasureSystem::Metric));
+}
+
+TEST(DayCellsTest, TimesAreTakenOffTheReaction) {
+    struct TimesCase {
+        const char* text;
+        std::optional<int> startMinute;
+        std::optional<int> minutes;
+    };
+    for (const TimesCase& expected :
+         std::initializer_list<TimesCase>{{"bloating 3 at 14:30", 870, {}},
+                                          {"bloating 3 for 2 h", {}, 120},
+                                          {"bloating 3 at 7:05 for 40 min", 425, 40},
+                                          {"bloating 3 for 40 min at 7:05", 425, 40},
+                                          {"bloating 3", {}, {}}}) {
+        SCOPED_TRACE(expected.text);
+        const auto cell = readReaction(QString::fromUtf8(expected.text), symptoms);
+        ASSERT_TRUE(cell);
+        EXPECT_EQ(cell->symptom, QStringLiteral("bloating"));
+        EXPECT_EQ(cell->strength, 3);
+        EXPECT_EQ(cell->startMinute, expected.startMinute);
+        EXPECT_EQ(cell->minutes, expected.minutes);
+    }
+    EXPECT_FALSE(readReaction(QStringLiteral("bloating 3 at 25:00"), symptoms));
+    EXPECT_FALSE(readReaction(QStringLiteral("bloating 3 for 2 moons"), symptoms));
+    // Words of the symptom itself are left alone.
+    EXPECT_EQ(readReaction(QStringLiteral("sore at night 2"), symptoms)->symptom,
+              QStringLiteral("sore at night"));
+}
+
 TEST(DayCellsTest, ReactionsThatCannotBeRead) {
     for (const char* text : {"bloating", "7", "bloating 11", "headache 99999999999"}) {
         SCOPED_TRACE(text);

@@ -110,7 +110,9 @@ TEST_F(LogModelsTest, ReactionsOfADay) {
     reaction.strength = 3;
     ReactionsModel model;
     const Tester tester(&model, Tester::FailureReportingMode::Fatal);
-    model.show({reaction}, m_ana, FamilyWorkbook::today());
+    casebook::FamilyRecords records = m_family.casebook()->records();
+    records.reactions = {reaction};
+    model.show(records, m_ana, FamilyWorkbook::today());
     ASSERT_EQ(model.rowCount(), 1);
     QSignalSpy changed(&model, &ReactionsModel::reactionChanged);
     QSignalSpy refused(&model, &ReactionsModel::refused);
@@ -128,6 +130,10 @@ TEST_F(LogModelsTest, ReactionsOfADay) {
     EXPECT_EQ(refused.size(), 4);
     EXPECT_EQ(changed.size(), 0);
     EXPECT_FALSE(type(ReactionsModel::SymptomColumn, QStringLiteral("bloating")));
+    EXPECT_TRUE(type(ReactionsModel::SymptomColumn, QStringLiteral("nausea")));
+    EXPECT_EQ(changed.takeLast().first().value<intake::Reaction>().symptom,
+              QStringLiteral("Nausea"))
+        << "as the list writes it";
 }
 
 } // namespace ladlework::ui

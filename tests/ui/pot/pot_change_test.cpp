@@ -43,6 +43,14 @@ const ChangeCase cases[] = {
      [](Pot& pot) {
          pot.vessel = VesselId{7};
      }},
+    {"Chose what Chicken legs cools in",
+     [](Pot& pot) {
+         pot.coolIn = ContainerId{3};
+     }},
+    {"Chose to cool Chicken legs on the counter first, then the refrigerator",
+     [](Pot& pot) {
+         pot.coolingWay = kitchen::CoolingWay::Counter;
+     }},
     {"Added chicken feet to Chicken legs",
      [](Pot& pot) {
          pot.cuts.append({QStringLiteral("chicken-foot"), Mass::fromPounds(1), true});

@@ -1,20 +1,10 @@
-#include "ui/pot/pot_screen.h"
-
-#include "ui/pot/balance_panel.h"
 #include "ui/pot/item_picker.h"
 #include "ui/pot/pot_drawing.h"
-#include "ui/shared/by_name.h"
-#include "ui/shared/family_workbook.h"
+#include "ui/pot/pot_screen_fixture.h"
 #include "ui/shared/text_field.h"
 
-#include <QAction>
-#include <QLabel>
-#include <QListView>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QTableView>
-#include <QTest>
-#include <gtest/gtest.h>
 
 namespace ladlework::ui {
 
@@ -23,75 +13,7 @@ using quantity::Volume;
 
 namespace {
 
-class PotScreenTest : public ::testing::Test {
-protected:
-    PotScreenTest() : m_screen(m_family.context(), nullptr) {
-        m_family.attach(m_screen);
-        m_screen.resize(1136, 640);
-        m_screen.show();
-        choose(m_family.chicken);
-        QCoreApplication::processEvents();
-    }
-    [[nodiscard]] QList<kitchen::Pot> pots() { return m_family.casebook()->records().pots; }
-    [[nodiscard]] kitchen::Pot pot(PotId id) { return *m_family.casebook()->pot(id); }
-    [[nodiscard]] kitchen::Pot chicken() { return pot(m_family.chicken); }
-    [[nodiscard]] QString lastSentence() {
-        return m_family.workbook().history().nextUndo()->sentence;
-    }
-    [[nodiscard]] qint64 lastAction() { return m_family.workbook().history().nextUndo()->id; }
-    [[nodiscard]] QListView* list() const {
-        return byName<QListView>(m_screen, QStringLiteral("Pots at hand"));
-    }
-    void choose(PotId id) {
-        const QString name = pot(id).name;
-        for (int row = 0; row < list()->model()->rowCount(); ++row)
-            if (list()->model()->index(row, 0).data().toString().startsWith(name))
-                list()->setCurrentIndex(list()->model()->index(row, 0));
-    }
-    [[nodiscard]] QLineEdit* edit(const QString& name) const {
-        return byName<QLineEdit>(m_screen, name);
-    }
-    void start(const QString& name, const QString& text) {
-        edit(name)->setFocus();
-        edit(name)->selectAll();
-        QTest::keyClicks(edit(name), text);
-    }
-    /// The large figure of the first line: the stock that comes out.
-    [[nodiscard]] QString stockOut() const {
-        const auto labels = m_screen.findChild<BalancePanel*>()->findChildren<QLabel*>();
-        return labels.at(1)->text();
-    }
-    void trigger(const QString& text) {
-        for (QAction* action : m_screen.actions())
-            if (action->text() == text)
-                action->trigger();
-    }
-    [[nodiscard]] QTableView* cuts() const {
-        return byName<QTableView>(m_screen, QStringLiteral("Bones and cuts"));
-    }
-    [[nodiscard]] QTableView* extras() const {
-        return byName<QTableView>(m_screen, QStringLiteral("Vegetables and seasoning"));
-    }
-    PotId addPracticePot() {
-        kitchen::Pot shared = chicken();
-        shared.family = {};
-        shared.name = QStringLiteral("Shared legs");
-        PotId id;
-        const Outcome added = m_family.workbook().act(
-            QStringLiteral("Added a pot of the practice"), [&](store::Action& action) -> Outcome {
-                const auto stored = m_family.workbook().pots().addPot(action, shared);
-                if (!stored)
-                    return passOn(stored);
-                id = *stored;
-                return {};
-            });
-        EXPECT_TRUE(added);
-        return id;
-    }
-
-    FamilyWorkbook m_family;
-    PotScreen m_screen;
-};
+class PotScreenTest : public PotScreenFixture {};
 
 } // namespace
 
@@ -99,10 +21,10 @@ TEST_F(PotScreenTest, WaterIsReckonedOnEachKeyAndStoredOnce) {
     const qint64 before = lastAction();
     const QString stockBefore = stockOut();
     start(QStringLiteral("Water"), QStringLiteral("2"));
-    const QString twoCups = stockOut();
-    EXPECT_NE(twoCups, stockBefore);
+    const QString twoQuarts = stockOut();
+    EXPECT_NE(twoQuarts, stockBefore);
     QTest::keyClicks(edit(QStringLiteral("Water")), QStringLiteral(" quarts"));
-    EXPECT_NE(stockOut(), twoCups);
+    EXPECT_EQ(stockOut(), twoQuarts) << "a bare number keeps the unit that was shown";
     EXPECT_EQ(lastAction(), before) << "nothing is stored while she types";
     EXPECT_EQ(chicken().water, Volume::fromQuarts(3));
     QTest::keyClick(edit(QStringLiteral("Water")), Qt::Key_Return);
@@ -130,6 +52,29 @@ TEST_F(PotScreenTest, HalfTypedZeroIsNotReckoned) {
     QTest::keyClick(edit(QStringLiteral("Water")), Qt::Key_Return);
     EXPECT_EQ(m_family.desk().told.size(), 1) << "a pot without water is refused";
     EXPECT_EQ(edit(QStringLiteral("Water"))->text(), QStringLiteral("3 quarts"));
+}
+
+TEST_F(PotScreenTest, WhatCannotBeReckonedLeavesTheAnswerOfBefore) {
+    const auto* drawing = m_screen.findChild<PotDrawing*>();
+    const QString stockBefore = stockOut();
+    start(QStringLiteral("Water"), QStringLiteral("0"));
+    EXPECT_EQ(stockOut(), stockBefore);
+    EXPECT_TRUE(drawing->accessibleDescription().startsWith(
+        QStringLiteral("As before the last change: Water 3 quarts")));
+    QTest::keyClicks(edit(QStringLiteral("Water")), QStringLiteral(".5"));
+    EXPECT_TRUE(drawing->accessibleDescription().startsWith(QStringLiteral("Water 2 cups")));
+}
+
+TEST_F(PotScreenTest, StripWaitsWhileTheLineMoves) {
+    auto* drawing = m_screen.findChild<PotDrawing*>();
+    drawing->setFocus();
+    QTest::qWait(250); // until the cooling is said too
+    QSignalSpy told(&m_screen, &FamilyScreen::findingsChanged);
+    for (int key = 0; key < 9; ++key)
+        QTest::keyPress(drawing, Qt::Key_Up); // past what these bones bear
+    EXPECT_EQ(told.size(), 0);
+    QTest::keyRelease(drawing, Qt::Key_Up);
+    EXPECT_TRUE(hasCode(m_screen.findings(), u"water-above-most"));
 }
 
 TEST_F(PotScreenTest, WaterLineIsMovedByKeys) {
@@ -203,17 +148,6 @@ TEST_F(PotScreenTest, LineIsTakenOutWithDelete) {
     ASSERT_TRUE(m_family.workbook().undo());
     EXPECT_EQ(chicken().extras.size(), 1);
     EXPECT_EQ(extras()->model()->rowCount(), 1);
-}
-
-TEST_F(PotScreenTest, LowMeatVariantIsACopy) {
-    byText<QPushButton>(m_screen, QStringLiteral("Low-meat variant"))->click();
-    ASSERT_EQ(pots().size(), 3);
-    EXPECT_EQ(edit(QStringLiteral("Name"))->text(), QStringLiteral("Chicken legs, low-meat"));
-    EXPECT_TRUE(edit(QStringLiteral("Name"))->hasFocus());
-    EXPECT_FALSE(byText<QPushButton>(m_screen, QStringLiteral("Low-meat variant"))->isEnabled());
-    EXPECT_EQ(chicken().cuts.first().cut, QStringLiteral("chicken-leg"));
-    ASSERT_TRUE(m_family.workbook().undo());
-    EXPECT_EQ(pots().size(), 2);
 }
 
 TEST_F(PotScreenTest, PotOfThePracticeIsSaidAndCopied) {

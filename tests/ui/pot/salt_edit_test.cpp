@@ -79,4 +79,15 @@ TEST_F(SaltEditTest, RefusesInWords) {
     }
 }
 
+TEST_F(SaltEditTest, BareNumberIsOfTheSpoonsShown) {
+    SaltEdit edit(teaspoon, nullptr);
+    edit.setValue(teaspoon * 6, MeasureSystem::UsCustomary);
+    ASSERT_EQ(edit.text(), QStringLiteral("2 tbsp"));
+    type(edit, "1");
+    EXPECT_NEAR(edit.value().toGrams(), 18, 1e-9);
+    edit.setValue(Mass{}, MeasureSystem::UsCustomary);
+    type(edit, "1");
+    EXPECT_NEAR(edit.value().toGrams(), 6, 1e-9) << "over \"none\" it is teaspoons";
+}
+
 } // namespace ladlework::ui

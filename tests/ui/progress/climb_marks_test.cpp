@@ -53,9 +53,11 @@ TEST(ClimbMarksTest, StrengthFollowsTheRules) {
 
 // Colour never speaks alone: taken to grey, no two marks are the same drawing.
 TEST(ClimbMarksTest, EveryMarkHasAShapeOfItsOwn) {
-    QList<ClimbMark> marks(3);
+    QList<ClimbMark> marks(4);
     marks[0].enoughDrunk = true;
     marks[2].decision = intake::LadderDecision::Gap;
+    marks[3].decision = intake::LadderDecision::Stop;
+    marks[3].stopped = true;
     for (const int strength : {1, 4, 7, 9}) {
         ClimbMark mark;
         mark.enoughDrunk = true;

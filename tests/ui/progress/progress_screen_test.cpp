@@ -3,6 +3,7 @@
 #include "ui/progress/climb_chart.h"
 #include "ui/progress/climbing_family.h"
 #include "ui/shared/by_name.h"
+#include "ui/shared/problem_line.h"
 #include "ui/shared/text_field.h"
 
 #include <QAction>
@@ -24,7 +25,7 @@ protected:
         m_family.workbook.attach(m_screen);
         m_screen.resize(1136, 640);
         m_screen.show();
-        m_tabs = m_screen.findChild<QTabBar*>();
+        m_tabs = byName<QTabBar>(m_screen, QStringLiteral("Members"));
         m_chart = m_screen.findChild<ClimbChart*>();
         QCoreApplication::processEvents();
     }
@@ -152,7 +153,11 @@ TEST_F(ProgressScreenTest, AStopOfTodayGoesOnTomorrow) {
 TEST_F(ProgressScreenTest, WithoutAReasonItStaysStopped) {
     goTo(QStringLiteral("Gil Hale"));
     QTest::keyClick(reason(), Qt::Key_Return);
-    EXPECT_EQ(m_family.workbook.desk().told.size(), 1);
+    EXPECT_TRUE(m_family.workbook.desk().told.isEmpty()) << "said beside the field, in no box";
+    bool said = false;
+    for (const auto* line : m_screen.findChildren<ProblemLine*>())
+        said = said || (line->isVisible() && !line->sentence().isEmpty());
+    EXPECT_TRUE(said);
     EXPECT_EQ(m_family.standing().replay.state, intake::LadderState::Stopped);
     EXPECT_TRUE(reason()->hasFocus());
 }
@@ -193,6 +198,50 @@ TEST_F(ProgressScreenTest, MemberWithoutALadderIsShownTheWay) {
     byText<QPushButton>(m_screen, QStringLiteral("Set a target under Members"))->click();
     ASSERT_EQ(wanted.size(), 1);
     EXPECT_EQ(wanted.first().first().toString(), QStringLiteral("members"));
+}
+
+TEST_F(ProgressScreenTest, PagesOfAMemberAreReachedByKeys) {
+    goTo(QStringLiteral("Gil Hale"));
+    auto* pages = byName<QTabBar>(m_screen, QStringLiteral("What is shown of the member"));
+    const auto next = [this] {
+        QTest::keyClick(&m_screen, Qt::Key_Right, Qt::AltModifier);
+    };
+    next();
+    EXPECT_EQ(pages->currentIndex(), 1);
+    EXPECT_FALSE(m_chart->isVisible());
+    auto* kinds = byName<QTableView>(m_screen, QStringLiteral("Reactions by kind"));
+    ASSERT_TRUE(kinds->isVisible());
+    ASSERT_EQ(kinds->model()->rowCount(), 1);
+    EXPECT_EQ(kinds->model()->index(0, 0).data().toString(), QStringLiteral("odd (red flag)"));
+    EXPECT_EQ(kinds->model()->index(0, 1).data().toInt(), 2);
+    EXPECT_EQ(kinds->model()->index(0, 2).data().toInt(), 10);
+    next();
+    EXPECT_EQ(pages->currentIndex(), 2);
+    next();
+    next();
+    EXPECT_EQ(pages->currentIndex(), 4);
+    auto* side = byName<QTableView>(m_screen, QStringLiteral("Where each member stands"));
+    ASSERT_TRUE(side->isVisible());
+    EXPECT_FALSE(m_tabs->isVisible()) << "all members at once";
+    EXPECT_EQ(side->model()->rowCount(), 4);
+    // Enter on a member leads back to the climb.
+    side->setFocus();
+    side->selectRow(0);
+    QTest::keyClick(side, Qt::Key_Return);
+    EXPECT_EQ(pages->currentIndex(), 0);
+    EXPECT_EQ(m_tabs->currentIndex(), 0);
+    QTest::keyClick(&m_screen, Qt::Key_Left, Qt::AltModifier);
+    EXPECT_EQ(pages->currentIndex(), 4);
+    QTest::keyClick(&m_screen, Qt::Key_G, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(pages->currentIndex(), 0);
+    EXPECT_TRUE(m_chart->hasFocus());
+}
+
+TEST_F(ProgressScreenTest, StoppedDaysAskNothing) {
+    goTo(QStringLiteral("Gil Hale"));
+    m_chart->setFocus();
+    QTest::keyClick(m_chart, Qt::Key_End);
+    EXPECT_TRUE(m_chart->accessibleDescription().contains(QStringLiteral("asked nothing")));
 }
 
 } // namespace ladlework::ui

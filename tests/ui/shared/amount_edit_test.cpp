@@ -53,6 +53,39 @@ TEST_F(AmountEditTest, typingTellsOnEveryReadableKeystrokeAndCommitsOnce) {
     EXPECT_EQ(committed.count(), 1) << "leaving after Enter must not commit again";
 }
 
+TEST_F(AmountEditTest, bareNumberKeepsTheUnitThatWasShown) {
+    m_edit.setValue(Volume::fromQuarts(3), MeasureSystem::UsCustomary);
+    m_edit.selectAll();
+    type(QStringLiteral("2"));
+    EXPECT_NEAR(m_edit.value().toQuarts(), 2, 1e-9);
+    QTest::keyClick(&m_edit, Qt::Key_Return);
+    EXPECT_EQ(m_edit.text(), QStringLiteral("2 quarts"));
+    // Half typed it shows nothing new: the unit stays that of the words before.
+    m_edit.selectAll();
+    type(QStringLiteral("1/4"));
+    QTest::keyClick(&m_edit, Qt::Key_Return);
+    EXPECT_EQ(m_edit.text(), QStringLiteral("1 cup"));
+    m_edit.selectAll();
+    type(QStringLiteral("2"));
+    EXPECT_NEAR(m_edit.value().toCups(), 2, 1e-9) << "now cups were shown";
+}
+
+TEST_F(AmountEditTest, bareTimeIsNeverSixtyTimesAsLong) {
+    DurationEdit edit;
+    edit.setValue(quantity::Duration::fromMinutes(45), MeasureSystem::UsCustomary);
+    edit.selectAll();
+    QTest::keyClicks(&edit, QStringLiteral("90"));
+    EXPECT_EQ(edit.value().toMinutes(), 90);
+    edit.setValue(quantity::Duration::fromMinutes(150), MeasureSystem::UsCustomary);
+    edit.selectAll();
+    QTest::keyClicks(&edit, QStringLiteral("90"));
+    EXPECT_FALSE(edit.isGood());
+    EXPECT_TRUE(edit.problemSentence().contains(QStringLiteral("90 min")));
+    QTest::keyClicks(&edit, QStringLiteral(" min"));
+    EXPECT_TRUE(edit.isGood());
+    EXPECT_EQ(edit.value().toMinutes(), 90);
+}
+
 TEST_F(AmountEditTest, leavingCommits) {
     const QSignalSpy committed(&m_edit, &QuantityEdit::valueCommitted);
     type(QStringLiteral("1 1/2"));

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "ui/shared/problem_line.h"
+
 #include <QString>
 #include <QWidget>
 
@@ -24,6 +26,14 @@ Button* byText(const QWidget& screen, const QString& text) {
         if (QString(button->text()).remove(u'&') == text)
             return button;
     throw std::runtime_error("no button " + text.toStdString());
+}
+
+/// The sentence in sight that says why something was not kept; empty when all was.
+inline QString problemIn(const QWidget& screen) {
+    for (const auto* line : screen.findChildren<ProblemLine*>())
+        if (line->isVisible())
+            return line->sentence();
+    return {};
 }
 
 } // namespace ladlework::ui

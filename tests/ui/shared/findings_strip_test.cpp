@@ -8,6 +8,7 @@
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 #include <gtest/gtest.h>
 
@@ -128,6 +129,29 @@ TEST_F(FindingsStripTest, muchToSayScrollsInsteadOfGrowing) {
     QApplication::processEvents();
     EXPECT_LT(m_strip.sizeHint().height(), 400);
     EXPECT_GT(m_strip.findChild<QScrollArea*>()->verticalScrollBar()->maximum(), 0);
+}
+
+TEST_F(FindingsStripTest, takesOnlyItsPartOfALowWindow) {
+    QWidget window;
+    auto* layout = new QVBoxLayout(&window);
+    auto* strip = new FindingsStrip;
+    layout->addStretch(1);
+    layout->addWidget(strip);
+    QFont large = window.font();
+    large.setPointSizeF(large.pointSizeF() * 2);
+    strip->setFont(large);
+    window.resize(700, 400);
+    window.show();
+    Findings many;
+    for (int index = 0; index < 9; ++index)
+        many << finding(Finding::Severity::Note, QStringLiteral("Note number %1.").arg(index));
+    strip->setFindings(many);
+    QApplication::processEvents();
+    EXPECT_LE(strip->height(), 400 / 3) << "head and one line";
+    const int low = strip->height();
+    window.resize(700, 1000);
+    QApplication::processEvents();
+    EXPECT_GT(strip->height(), low) << "more room, more lines";
 }
 
 } // namespace ladlework::ui

@@ -9,6 +9,7 @@
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTest>
+#include <QToolButton>
 
 namespace ladlework::ui {
 
@@ -30,9 +31,25 @@ protected:
         m_panel = std::make_unique<CookedPanel>(*m_context, nullptr);
         take();
         m_panel->show();
+        QApplication::processEvents(); // until the window is the active one
     }
     void take() {
         m_panel->take(casebook::Casebook(*m_workbook->records(m_family), *m_catalogue, m_today));
+    }
+    VesselId addVessel() {
+        kitchen::Vessel vessel;
+        vessel.family = m_family;
+        vessel.name = QStringLiteral("the pot with the tight lid");
+        vessel.diameter = quantity::Length::fromCentimetres(26);
+        vessel.height = quantity::Length::fromCentimetres(18);
+        vessel.lid = kitchen::Vessel::Lid::On;
+        VesselId made;
+        act([&](store::Action& action) {
+            return m_workbook->families().addVessel(action, vessel).map([&](VesselId id) {
+                made = id;
+            });
+        });
+        return made;
     }
     void type(const QString& yield) {
         auto* field = byName<VolumeEdit>(*m_panel, QStringLiteral("Stock that came out"));
@@ -91,6 +108,48 @@ TEST_F(CookedPanelTest, PutsWhatWasPlannedFirstWithItsDay) {
     type(QStringLiteral("2 L"));
     record();
     EXPECT_EQ(m_workbook->records(m_family)->batches.first().day, QDate(2026, 11, 3));
+}
+
+TEST_F(CookedPanelTest, RecordsWhatThePotAsksForWhenNothingElseIsSaid) {
+    const VesselId vessel = addVessel();
+    take();
+    type(QStringLiteral("2 L"));
+    record();
+    const kitchen::AsCooked cooked = m_workbook->records(m_family)->batches.first().cooked;
+    EXPECT_NEAR(cooked.water.toLitres(), 3, 1e-9);
+    EXPECT_NEAR(cooked.simmer.toHours(), 2, 1e-9);
+    EXPECT_EQ(cooked.vessel, vessel) << "the family's only one";
+    EXPECT_EQ(cooked.lid, kitchen::Vessel::Lid::On) << "as this vessel is used";
+}
+
+TEST_F(CookedPanelTest, WhatWasDoneInsteadIsFoldedAwayAndRecorded) {
+    addVessel();
+    take();
+    auto* fold = byText<QToolButton>(*m_panel, QStringLiteral("Cooked differently?"));
+    auto* water = byName<VolumeEdit>(*m_panel, QStringLiteral("Water that went in"));
+    EXPECT_FALSE(water->isVisible());
+    fold->click();
+    ASSERT_TRUE(water->isVisible());
+    EXPECT_TRUE(water->hasFocus());
+    water->selectAll();
+    QTest::keyClicks(water, QStringLiteral("2.5 L"));
+    QTest::keyClick(water, Qt::Key_Tab);
+    auto* simmer = byName<DurationEdit>(*m_panel, QStringLiteral("Simmered"));
+    EXPECT_TRUE(simmer->hasFocus());
+    QTest::keyClicks(simmer, QStringLiteral("3"));
+    auto* lid = byName<QComboBox>(*m_panel, QStringLiteral("Lid"));
+    lid->setCurrentText(QStringLiteral("lid off"));
+    type(QStringLiteral("1 L"));
+    record();
+    const kitchen::AsCooked cooked = m_workbook->records(m_family)->batches.first().cooked;
+    EXPECT_NEAR(cooked.water.toLitres(), 2.5, 1e-9);
+    EXPECT_NEAR(cooked.simmer.toHours(), 3, 1e-9);
+    EXPECT_EQ(cooked.lid, kitchen::Vessel::Lid::Open);
+    take();
+    EXPECT_FALSE(water->isVisible()) << "the next cooking is as its pot asks again";
+    const casebook::Casebook book(*m_workbook->records(m_family), *m_catalogue, m_today);
+    ASSERT_NE(book.calibration(cooked.vessel), nullptr) << "the vessel learns from it";
+    EXPECT_EQ(book.calibration(cooked.vessel)->points.size(), 1U);
 }
 
 } // namespace ladlework::ui

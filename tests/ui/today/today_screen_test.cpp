@@ -111,6 +111,8 @@ TEST_F(TodayScreenTest, aContainerLeavesTheStockByOneUndoableAction) {
         batch.family = m_family;
         batch.pot = *pot;
         batch.day = m_today.addDays(-1);
+        batch.cooked.water = quantity::Volume::fromQuarts(3);
+        batch.cooked.simmer = quantity::Duration::fromHours(2);
         const auto made = m_workbook->pots().addBatch(action, batch);
         if (!made)
             return passOn(made);
@@ -146,6 +148,62 @@ TEST_F(TodayScreenTest, linesFollowTheMembers) {
     ASSERT_TRUE(m_workbook->undo());
     refresh();
     EXPECT_EQ(m_screen->findChildren<MemberLine*>().size(), 1);
+}
+
+TEST_F(TodayScreenTest, saysWhenANewTryIsToday) {
+    const MemberId ana = addMember(m_family, QStringLiteral("Ana"));
+    addLadder(ana);
+    drink(ana, m_today.addDays(-1), quantity::Volume::fromCups(1));
+    people::ToleranceNote note;
+    note.member = ana;
+    note.subject = {people::Subject::Kind::Animal, QStringLiteral("lamb")};
+    note.reason = QStringLiteral("a rash");
+    note.noted = m_today.addDays(-60);
+    people::RetryPlan plan;
+    plan.member = ana;
+    plan.subject = note.subject;
+    plan.start = m_today;
+    plan.steps = {quantity::Volume::fromTeaspoons(1), quantity::Volume::fromTablespoons(1)};
+    act([&](store::Action& action) -> Outcome {
+        auto& families = m_workbook->families();
+        if (const auto noted = families.addTolerance(action, note); !noted)
+            return passOn(noted);
+        const auto planned = families.addRetryPlan(action, plan);
+        return planned ? Outcome{} : Outcome(passOn(planned));
+    });
+    refresh();
+    EXPECT_TRUE(shows(QStringLiteral("Today a new try: 1 tsp of stock with lamb (step 1 of 2).")))
+        << visibleTexts().join(u'|').toStdString();
+    EXPECT_TRUE(hasCode(m_screen->findings(), u"retry-step-due"));
+    const QSignalSpy wanted(m_screen.get(), &FamilyScreen::screenWanted);
+    m_screen->showField(QStringLiteral("retryPlans"));
+    EXPECT_EQ(wanted.first().first().toString(), QStringLiteral("members"));
+}
+
+TEST_F(TodayScreenTest, saysWhatIsEasedOff) {
+    const MemberId ana = addMember(m_family, QStringLiteral("Ana"));
+    addLadder(ana); // 1, 2, 3 cups from ten days ago
+    for (int back = 10; back >= 1; --back)
+        drink(ana, m_today.addDays(-back), quantity::Volume::fromCups(3));
+    intake::Target target;
+    target.member = ana;
+    target.low = quantity::Volume::fromCups(3);
+    target.high = quantity::Volume::fromCups(4);
+    target.from = m_today.addDays(-10);
+    target.easeOffFrom = m_today;
+    target.easeTo = quantity::Volume::fromCups(1);
+    act([&](store::Action& action) -> Outcome {
+        const auto added = m_workbook->climbs().addTarget(action, target);
+        return added ? Outcome{} : Outcome(passOn(added));
+    });
+    refresh();
+    EXPECT_TRUE(shows(QStringLiteral("2 cups"))) << visibleTexts().join(u'|').toStdString();
+    EXPECT_TRUE(shows(QStringLiteral("Easing off")));
+    const QStringList texts = visibleTexts();
+    EXPECT_TRUE(std::ranges::any_of(texts, [](const QString& text) {
+        return text.contains(QStringLiteral("A rung less every 7 days")) &&
+               text.contains(QStringLiteral("down to 1 cup"));
+    }));
 }
 
 } // namespace ladlework::ui
