@@ -86,7 +86,7 @@ std::vector<double> dragged(PotDrawing& drawing) {
     const double x = drawing.width() / 2.0;
     const double middle = drawing.height() * 0.55;
     const double swing = drawing.height() * 0.3;
-    send(drawing, QEvent::MouseButtonPress, {x, middle});
+    send(drawing, QEvent::MouseButtonPress, {x, drawing.waterLine()});
     finishFrame(window);
     painted.count = 0;
     for (int move = 0; move < moves; ++move) {

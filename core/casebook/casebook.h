@@ -33,7 +33,9 @@ struct Standing {
     /// What the easing off of the target leaves of the ladder today; nothing before it begins.
     std::optional<quantity::Volume> easedToday;
     quantity::Volume askedToday; ///< never more than easedToday; 0 while stopped or without ladder
-    QList<people::ToleranceNote> tolerances; ///< the latest note of each subject
+    /// The latest note of each subject; with the allergy that an earlier note records while it
+    /// stands (people::allergyStands()).
+    QList<people::ToleranceNote> tolerances;
     QList<people::Caution> cautions;
     std::optional<QDate> lastEntry;
     Findings findings; ///< target, band, cautions, weight, stop

@@ -53,7 +53,7 @@ QHash<VesselId, kitchen::Calibration> learnVessels(const FamilyRecords& records,
             continue;
         kitchen::Calibration calibration = kitchen::calibrate(vessel, measured, catalogue);
         if (!calibration.points.empty())
-            learnt.insert(vessel.id, std::move(calibration));
+            learnt.insert(vessel.id, calibration);
     }
     return learnt;
 }

@@ -1,5 +1,6 @@
 #include "casebook/standing_maker.h"
 
+#include "casebook/rung_findings.h"
 #include "intake/easing.h"
 #include "intake/red_flags.h"
 
@@ -29,16 +30,19 @@ const Record* latestInForce(const QList<Record>& records, MemberId member, QDate
 }
 
 QList<people::ToleranceNote> latestTolerances(const FamilyRecords& records, MemberId member) {
+    QList<people::ToleranceNote> own = records.tolerances;
+    own.removeIf([member](const people::ToleranceNote& note) { return note.member != member; });
     QList<people::ToleranceNote> latest;
-    for (const people::ToleranceNote& note : records.tolerances) {
-        if (note.member != member)
-            continue;
+    for (const people::ToleranceNote& note : std::as_const(own)) {
         const auto same = std::ranges::find(latest, note.subject, &people::ToleranceNote::subject);
         if (same == latest.end())
             latest.append(note);
         else if (std::pair(note.noted, note.id.value) >= std::pair(same->noted, same->id.value))
             *same = note;
     }
+    // A plain note written later must not take the Stop of an allergy from the pots.
+    for (people::ToleranceNote& note : latest)
+        note.allergy = people::allergyStands(own, note.subject);
     return latest;
 }
 
@@ -120,6 +124,7 @@ void addFindings(Standing& standing, const FamilyRecords& records, const MemberL
     }
     if (standing.target && standing.band != AgeBand::InfantUnderSixMonths)
         findings += intake::reviewTarget(*standing.target, standing.band);
+    findings += rungFindings(standing, records.family.measures);
     addCautions(standing);
 }
 

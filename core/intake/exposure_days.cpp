@@ -22,8 +22,11 @@ QStringList subjectsOf(const kitchen::Pot& pot, const kitchen::Catalogue& catalo
         }
         subjects.append(piece.cut);
     }
-    for (const kitchen::ExtraInPot& extra : pot.extras)
-        subjects.append(extra.item);
+    for (const kitchen::ExtraInPot& inPot : pot.extras) {
+        subjects.append(inPot.item);
+        if (const kitchen::Extra* extra = catalogue.extra(inPot.item))
+            subjects += extra->countsAs;
+    }
     subjects.removeDuplicates();
     return subjects;
 }

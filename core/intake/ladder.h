@@ -59,6 +59,11 @@ struct Decision {
     QString reason;
 };
 
+/// True when a step asks more than rungs are designed with: from a teaspoon up (a smaller amount
+/// counts as a teaspoon) more than 2.5 times the amount before it or more than a cup above it. The
+/// figures are in resources/reference/ladder-figures.csv; the teaspoon is that of the system.
+bool isLeap(quantity::Volume before, quantity::Volume next, quantity::MeasureSystem system);
+
 /// Rungs from `start` to `targetLow`: the first is the start, the last the low end of the target,
 /// each more than the one before and (from a teaspoon up) at most 2.5 times it and at most a cup
 /// above it, each a measure that the kitchen has (resources/reference/rung-measures.csv). A start

@@ -27,11 +27,16 @@ Outcome check(const LadderTemplate& ladderTemplate) {
     return check(ladder);
 }
 
-QList<Volume> rungsUpTo(const LadderTemplate& ladderTemplate, Volume targetLow) {
+QList<Volume> rungsUpTo(const LadderTemplate& ladderTemplate, Volume targetLow,
+                        quantity::MeasureSystem system) {
     QList<Volume> rungs;
     for (Volume rung : ladderTemplate.rungs)
         if (rung < targetLow * (1 - rounding))
             rungs.append(rung);
+    if (!rungs.isEmpty() && isLeap(rungs.last(), targetLow, system)) {
+        if (const Result<QList<Volume>> filled = designRungs(rungs.last(), targetLow, system))
+            return rungs.first(rungs.size() - 1) + *filled;
+    }
     rungs.append(targetLow);
     return rungs;
 }

@@ -2,6 +2,7 @@
 
 #include "foundation/id.h"
 #include "foundation/result.h"
+#include "quantity/measure.h"
 #include "quantity/volume.h"
 
 #include <QList>
@@ -20,7 +21,9 @@ struct LadderTemplate {
 Outcome check(const LadderTemplate& ladderTemplate);
 
 /// The rungs of a template for a member whose target begins at `targetLow`: those below it, then
-/// the target itself.
-QList<quantity::Volume> rungsUpTo(const LadderTemplate& ladderTemplate, quantity::Volume targetLow);
+/// the target itself. Where the step to the target would be a leap (isLeap()), designed rungs fill
+/// the gap; the steps within the template stay as the practice keeps them.
+QList<quantity::Volume> rungsUpTo(const LadderTemplate& ladderTemplate, quantity::Volume targetLow,
+                                  quantity::MeasureSystem system);
 
 } // namespace ladlework::intake

@@ -3,7 +3,7 @@
 #include "foundation/reference_table.h"
 
 #include <QCoreApplication>
-#include <QStringList>
+#include <QRegularExpression>
 #include <algorithm>
 #include <stdexcept>
 
@@ -20,6 +20,26 @@ struct Sign {
     QString group; ///< "anaphylaxis", "dehydration", "other", "ordinary"
 };
 
+/// Lower-case words with one space around each, without marks and without the small words that
+/// people put between the telling ones ("swelling of the tongue", "her lips are swollen").
+QString plainWords(const QString& text) {
+    static const QRegularExpression marks(QStringLiteral("[^\\p{L}\\p{N}']+"));
+    static const QStringList small{
+        QStringLiteral("a"),   QStringLiteral("an"),   QStringLiteral("the"),
+        QStringLiteral("of"),  QStringLiteral("is"),   QStringLiteral("are"),
+        QStringLiteral("was"), QStringLiteral("were"), QStringLiteral("my"),
+        QStringLiteral("his"), QStringLiteral("her"),  QStringLiteral("their"),
+        QStringLiteral("our"), QStringLiteral("some"), QStringLiteral("very"),
+        QStringLiteral("got"), QStringLiteral("your")};
+    QString typed = text.toLower();
+    typed.replace(QChar(0x2019), u'\''); // the curly apostrophe of a phone's keyboard
+    QString words = QStringLiteral(" ");
+    for (const QString& word : typed.split(marks, Qt::SkipEmptyParts))
+        if (!small.contains(word))
+            words.append(word).append(u' ');
+    return words;
+}
+
 std::vector<Sign> loadSigns() {
     const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("symptoms"));
     if (!table)
@@ -29,10 +49,10 @@ std::vector<Sign> loadSigns() {
         const ReferenceTable::Row row = table->row(i);
         const QString source = QStringLiteral("%1 (%2)").arg(row.text(QStringLiteral("source")),
                                                              row.text(QStringLiteral("basis")));
-        signs.push_back(
-            {{row.text(QStringLiteral("id")), row.text(QStringLiteral("name")),
-              row.flag(QStringLiteral("red_flag")), row.text(QStringLiteral("advice")), source},
-             row.text(QStringLiteral("group"))});
+        signs.push_back({{row.text(QStringLiteral("id")), row.text(QStringLiteral("name")),
+                          row.flag(QStringLiteral("red_flag")), row.text(QStringLiteral("advice")),
+                          source, row.text(QStringLiteral("also")).split(u';', Qt::SkipEmptyParts)},
+                         row.text(QStringLiteral("group"))});
     }
     return signs;
 }
@@ -48,6 +68,22 @@ std::vector<SymptomKind> kindsOf(const std::vector<Sign>& signs) {
     for (const Sign& sign : signs)
         kinds.push_back(sign.kind);
     return kinds;
+}
+
+/// The forms of every sign as plain words, in the order of the list; none for ordinary ones.
+std::vector<QStringList> formsOf(const std::vector<SymptomKind>& kinds) {
+    std::vector<QStringList> forms;
+    forms.reserve(kinds.size());
+    for (const SymptomKind& kind : kinds) {
+        QStringList words;
+        if (kind.redFlag) {
+            words.append(plainWords(kind.name));
+            for (const QString& form : kind.also)
+                words.append(plainWords(form));
+        }
+        forms.push_back(words);
+    }
+    return forms;
 }
 
 Finding stop(const QString& code, const QString& text, const QString& source) {
@@ -93,14 +129,24 @@ const std::vector<SymptomKind>& symptomKinds() {
     return kinds;
 }
 
+const SymptomKind* redFlagIn(const QString& typed) {
+    static const std::vector<QStringList> forms = formsOf(symptomKinds());
+    const std::vector<SymptomKind>& kinds = symptomKinds();
+    const QString words = plainWords(typed);
+    for (std::size_t i = 0; i < kinds.size(); ++i) {
+        if (!kinds[i].redFlag)
+            continue;
+        if (kinds[i].id.compare(typed.trimmed(), Qt::CaseInsensitive) == 0 ||
+            std::ranges::any_of(forms[i],
+                                [&words](const QString& form) { return words.contains(form); }))
+            return &kinds[i];
+    }
+    return nullptr;
+}
+
 Findings redFlagFindings(const QString& symptom, AgeBand band, const QString& emergencyNumber) {
     Findings findings{callFinding(emergencyNumber)};
-    const QString asked = symptom.trimmed();
-    const auto known = std::ranges::find_if(symptomKinds(), [&asked](const SymptomKind& kind) {
-        return kind.redFlag && (kind.id.compare(asked, Qt::CaseInsensitive) == 0 ||
-                                kind.name.compare(asked, Qt::CaseInsensitive) == 0);
-    });
-    if (known != symptomKinds().end())
+    if (const SymptomKind* known = redFlagIn(symptom))
         findings.append(stop(QStringLiteral("red-flag-do"),
                              Words::tr("%1: %2").arg(known->name, known->advice), known->source));
     findings.append(signsFinding(

@@ -3,6 +3,7 @@
 #include "intake/ladder_figures.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <stdexcept>
 #include <vector>
 
@@ -144,6 +145,11 @@ bool isAmount(Volume volume) {
     return volume.toMillilitres() > 0 && volume.toLitres() <= mostRungL;
 }
 } // namespace
+
+bool isLeap(Volume before, Volume next, MeasureSystem system) {
+    const DesignLimits limits = limitsOf(system);
+    return !mayFollow(std::max(before, limits.factorFrom), next, limits);
+}
 
 Result<QList<Volume>> designRungs(Volume start, Volume targetLow, MeasureSystem system) {
     if (!isAmount(start))

@@ -110,9 +110,11 @@ Brewed brew(const BrewInput& input, const Catalogue& catalogue) {
         throw std::logic_error("brew() asks for a pot that passes check()");
     Brewed brewed;
     brewed.boiling = boilingPoint(input.altitude);
-    brewed.simmering = std::min(quantity::Temperature::fromCelsius(
-                                    catalogue.figure(QStringLiteral("simmer-temperature")).value),
-                                brewed.boiling);
+    brewed.simmering = quantity::Temperature::fromCelsius(
+        catalogue.figure(QStringLiteral("simmer-temperature")).value);
+    // Under pressure the height of the place holds nothing back.
+    if (input.vessel.place != Vessel::Place::PressureCooker)
+        brewed.simmering = std::min(brewed.simmering, brewed.boiling);
     addAnimals(input.pot, catalogue, brewed);
     addMeasures(input, catalogue, brewed);
     addBalance(input, catalogue, brewed);

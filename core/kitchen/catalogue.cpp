@@ -87,6 +87,8 @@ const Figure& Catalogue::figure(const QString& id) const {
 bool Catalogue::covers(const QString& subjectId, const QString& cutOrExtraId) const {
     if (subjectId == cutOrExtraId)
         return true;
+    if (const Extra* ingredient = extra(cutOrExtraId))
+        return ingredient->countsAs.contains(subjectId);
     const Cut* known = cut(cutOrExtraId);
     if (known == nullptr)
         return false;

@@ -82,6 +82,7 @@ struct Extra {
     QString id;   ///< "onion"
     QString name; ///< "onion", translated
     Kind kind = Kind::Vegetable;
+    QStringList countsAs; ///< other ingredients that a note about them also covers
     quantity::Mass piece; ///< one piece, stalk, clove or teaspoon, edible part
     QString pieceName;    ///< "medium onion", "stalk", "clove", "tsp"; translated
     Composition raw;

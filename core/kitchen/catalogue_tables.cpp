@@ -90,6 +90,8 @@ Extra extraOf(const Row& row) {
     if (!kind)
         throw std::runtime_error("unknown kind of " + extra.id.toStdString());
     extra.kind = *kind;
+    extra.countsAs =
+        row.text(QStringLiteral("counts_as")).split(QLatin1Char(' '), Qt::SkipEmptyParts);
     extra.piece = quantity::Mass::fromGrams(row.number(QStringLiteral("piece_g")));
     extra.pieceName = translated(row.text(QStringLiteral("piece_name")));
     extra.raw = compositionOf(row);

@@ -56,8 +56,9 @@ struct SharedOut {
 /// resources/reference/cooling.csv; the two-stage rule is in keeping.csv. Pure.
 Cooling cool(const CoolingInput& input);
 
-/// The fewest containers of this kind (each at most as full as it holds) that share `total` evenly
-/// and pass; nothing when not even the shallowest fill does, or more than 99 would be needed.
+/// The fewest containers of this kind (each at most as full as it holds) that share `total`
+/// evenly and pass; nothing when not even the shallowest fill does, or more than 99 would be
+/// needed.
 std::optional<SharedOut> fewestContainers(quantity::Volume total, const CoolingInput& one);
 
 /// The stages of a way of cooling in a kitchen of this temperature; times and the refrigerator's

@@ -1,6 +1,7 @@
 #include "kitchen/cooling_findings.h"
 
 #include "kitchen/keeping_figures.h"
+#include "quantity/mass.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -55,6 +56,9 @@ public:
         refrigerator();
         lid();
         glass();
+        freezing();
+        ice();
+        closeCall();
         add(Severity::Note, "cooling-estimate",
             Say::tr("These times are estimates. Check with a thermometer; your local rules go "
                     "first."),
@@ -85,6 +89,11 @@ private:
 
     [[nodiscard]] bool startsHot() const { return m_input.start.toCelsius() > m_rule.fromC; }
 
+    /// Where the clock of the rule starts.
+    [[nodiscard]] double countedFrom() const {
+        return std::min(m_rule.fromC, m_input.start.toCelsius());
+    }
+
     void size() {
         const quantity::Volume capacity = m_input.container.capacity();
         // A millilitre over is rounding.
@@ -111,8 +120,8 @@ private:
                     Say::tr("From %1 to %2 takes about %3 hours; the limit is %4. Use an ice bath "
                             "and stir, fill less deep, or share the stock out among more "
                             "containers.")
-                        .arg(degrees(m_rule.fromC), degrees(m_rule.middleC), hours(*m_run.toMiddle),
-                             wholeHours(m_rule.middleWithin.toHours())),
+                        .arg(degrees(countedFrom()), degrees(m_rule.middleC),
+                             hours(*m_run.toMiddle), wholeHours(m_rule.middleWithin.toHours())),
                     "stages");
             measure(finding, m_run.toMiddle->toHours(), m_rule.middleWithin.toHours(),
                     QStringLiteral("h"));
@@ -126,7 +135,7 @@ private:
                     Say::tr("From %1 to %2 takes about %3 hours; the limit is %4 in all. Fill less "
                             "deep, share the stock out among more containers, or start with an "
                             "ice bath.")
-                        .arg(degrees(m_rule.fromC), degrees(m_rule.endC), hours(*m_run.toEnd),
+                        .arg(degrees(countedFrom()), degrees(m_rule.endC), hours(*m_run.toEnd),
                              wholeHours(m_rule.endWithin.toHours())),
                     "stages");
             measure(finding, m_run.toEnd->toHours(), m_rule.endWithin.toHours(),
@@ -158,14 +167,14 @@ private:
             if (m_input.stages[index].place != Place::Refrigerator ||
                 m_run.stageStarts[index].core.toCelsius() <= m_rule.middleC)
                 continue;
-            Finding& finding =
-                add(Severity::Caution, "deep-in-refrigerator",
-                    Say::tr("The stock stands %1 deep when it goes into the refrigerator; shallow "
-                            "is up to %2. A deep pot can take about %3 hours there, and warms what "
-                            "stands beside it.")
-                        .arg(depthText(deep), depthText(shallow),
-                             QString::number(figures.count(QStringLiteral("deep-pot-hours")))),
-                    "container");
+            Finding& finding = add(
+                Severity::Caution, "deep-in-refrigerator",
+                Say::tr("The stock stands %1 deep when it goes into the refrigerator; shallow "
+                        "is up to %2. A deep pot can take %3 hours or more there, and warms what "
+                        "stands beside it.")
+                    .arg(depthText(deep), depthText(shallow),
+                         QString::number(figures.count(QStringLiteral("deep-pot-hours")))),
+                "container");
             measure(finding, deep.toCentimetres(), shallow.toCentimetres(), QStringLiteral("cm"));
             finding.source = cited(keeping("shallow-depth"));
             return;
@@ -230,6 +239,27 @@ private:
         }
     }
 
+    /// In time by the best estimate only; the rest is what the figures leave open.
+    void closeCall() {
+        if (!m_run.toMiddle || !m_run.toEnd || *m_run.toMiddle > m_rule.middleWithin ||
+            *m_run.toEnd > m_rule.endWithin)
+            return;
+        const Figure& share = m_figures.figure(QStringLiteral("close-call"));
+        const double middle = *m_run.toMiddle / m_rule.middleWithin;
+        const double end = *m_run.toEnd / m_rule.endWithin;
+        if (std::max(middle, end) <= share.value)
+            return;
+        const bool first = middle > end;
+        Finding& finding =
+            add(Severity::Caution, "cooling-close-call",
+                Say::tr("This is in time by little, and the estimate may be off by as much. Fill "
+                        "less deep, start in an ice bath, or check with a thermometer."),
+                "volume");
+        measure(finding, (first ? *m_run.toMiddle : *m_run.toEnd).toHours(),
+                (first ? m_rule.middleWithin : m_rule.endWithin).toHours(), QStringLiteral("h"));
+        finding.source = cited(share.provenance);
+    }
+
     void lid() {
         if (!m_input.container.covered || !startsHot())
             return;
@@ -255,6 +285,51 @@ private:
             return;
         }
     }
+
+    void freezing() {
+        for (std::size_t index = 0; index < m_run.stageStarts.size(); ++index) {
+            const quantity::Temperature ambient = m_input.stages[index].ambient;
+            if (ambient.toCelsius() >= freezingC)
+                continue;
+            measure(add(Severity::Caution, "below-freezing",
+                        Say::tr("At %1 the stock freezes from outside; that is not reckoned here, "
+                                "and a full jar can burst. Cool it in the refrigerator or an ice "
+                                "bath, and freeze it once it is cold.")
+                            .arg(degrees(ambient)),
+                        "stages"),
+                    ambient.toCelsius(), freezingC, QStringLiteral("°C"));
+            return;
+        }
+    }
+
+    /// The bath stays cold only while there is ice in it.
+    void ice() {
+        double kilojoules = 0;
+        const Figure& heat = m_figures.figure(QStringLiteral("stock-heat-capacity"));
+        for (std::size_t index = 0; index < m_run.stageStarts.size(); ++index) {
+            if (m_input.stages[index].place != Place::IceBath)
+                continue;
+            const CoolingPoint& end = index + 1 < m_run.stageStarts.size()
+                                          ? m_run.stageStarts[index + 1]
+                                          : m_run.curve.back();
+            kilojoules += m_input.volume.toLitres() * heat.value / 1000.0 *
+                          (m_run.stageStarts[index].core.toCelsius() - end.core.toCelsius());
+        }
+        const Figure& fusion = m_figures.figure(QStringLiteral("ice-fusion-heat"));
+        const auto mass = quantity::Mass::fromKilograms(kilojoules / fusion.value);
+        if (mass <= quantity::Mass::fromGrams(50))
+            return;
+        Finding& finding =
+            add(Severity::Note, "ice-needed",
+                Say::tr("The ice bath melts about %1 kg (%2 lb) of ice for each container. Have "
+                        "that much at hand: once the ice is gone the stock cools slower than this.")
+                    .arg(QLocale().toString(mass.toKilograms(), 'f', 1),
+                         QLocale().toString(mass.toPounds(), 'f', 1)),
+                "stages");
+        finding.source = cited(fusion.provenance);
+    }
+
+    static constexpr double freezingC = 0; // of water
 
     const CoolingInput& m_input;
     const CoolingRun& m_run;

@@ -30,11 +30,11 @@ std::optional<CoolingWay> coolingWayFromId(QStringView id) {
 QString coolingWayName(CoolingWay way) {
     switch (way) {
     case CoolingWay::Refrigerator:
-        return Say::tr("straight into the refrigerator");
+        return Say::tr("in the refrigerator");
     case CoolingWay::IceBath:
-        return Say::tr("stirred in an ice bath, then the refrigerator");
+        return Say::tr("in an ice bath, then refrigerator");
     case CoolingWay::Counter:
-        return Say::tr("on the counter first, then the refrigerator");
+        return Say::tr("on the counter, then refrigerator");
     }
     return {};
 }

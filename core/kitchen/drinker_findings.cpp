@@ -41,13 +41,6 @@ QString milligrams(double value) {
     return QLocale().toString(value, 'f', 0);
 }
 
-bool isSalted(const Pot& pot, const Catalogue& catalogue) {
-    return pot.salt > quantity::Mass() ||
-           std::ranges::any_of(pot.extras, [&catalogue](const ExtraInPot& extra) {
-               return catalogue.extra(extra.item)->kind == Extra::Kind::Salt;
-           });
-}
-
 const Figure& sodiumFigure(AgeBand band, const Catalogue& catalogue) {
     switch (band) {
     case AgeBand::Adult:
@@ -140,8 +133,9 @@ void addWho(const BrewInput& input, const Brewed& brewed, const Catalogue& catal
         for (const QString& subject : drinker.mayNot)
             if (!catalogue.knowsSubject(subject))
                 findings.append(made(
-                    Severity::Note, QStringLiteral("unknown-subject"),
-                    Say::tr("The catalogue has nothing called \"%1\", so it kept %2 from nothing.")
+                    Severity::Caution, QStringLiteral("unknown-subject"),
+                    Say::tr("The catalogue has nothing called \"%1\", so it kept %2 from nothing. "
+                            "Mend its spelling, or look through the pot for it yourself.")
                         .arg(subject, drinker.name),
                     fieldOf(index)));
     }

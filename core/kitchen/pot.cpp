@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 #include <array>
 #include <numbers>
 #include <utility>
@@ -150,6 +151,14 @@ Outcome checkSalt(const Pot& pot, const Catalogue& catalogue) {
                        "most; check the amount.")
                    .arg(QLocale().toString(most, 'f', 0)),
                QStringLiteral("salt"));
+}
+
+bool isSalted(const Pot& pot, const Catalogue& catalogue) {
+    return pot.salt > quantity::Mass() ||
+           std::ranges::any_of(pot.extras, [&catalogue](const ExtraInPot& inPot) {
+               const Extra* extra = catalogue.extra(inPot.item);
+               return extra != nullptr && extra->kind == Extra::Kind::Salt;
+           });
 }
 
 QString lidId(Vessel::Lid lid) {

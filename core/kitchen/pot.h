@@ -79,6 +79,9 @@ Outcome check(const Pot& pot, const Catalogue& catalogue);
 /// temperature (resources/reference/figures.csv, salt-saturation). BadInput at "salt" when not.
 Outcome checkSalt(const Pot& pot, const Catalogue& catalogue);
 
+/// Whether salt goes in, by `salt` or among the extras.
+bool isSalted(const Pot& pot, const Catalogue& catalogue);
+
 QString lidId(Vessel::Lid lid); ///< "open", "ajar", "on"
 std::optional<Vessel::Lid> lidFromId(QStringView id);
 QString placeId(Vessel::Place place); ///< "stovetop", "oven", "slow-cooker", "pressure-cooker"

@@ -51,6 +51,9 @@ private:
     [[nodiscard]] const Cut& cutAt(qsizetype index) const {
         return *m_catalogue.cut(pot().cuts.at(index).cut);
     }
+    [[nodiscard]] bool isUnderPressure() const {
+        return m_input.vessel.place == Vessel::Place::PressureCooker;
+    }
     [[nodiscard]] const Figure& figure(const QString& id) const { return m_catalogue.figure(id); }
     template <class Holds>
     [[nodiscard]] bool allCuts(const Holds& holds) const {
@@ -140,6 +143,14 @@ private:
     }
 
     void times() {
+        if (isUnderPressure()) {
+            Finding& finding = add(Severity::Note, QStringLiteral("time-under-pressure"),
+                                   Say::tr("The usual times are those of a simmer. Under pressure "
+                                           "take the times of the cooker's own book."),
+                                   QStringLiteral("simmer"));
+            finding.source = Say::tr("common practice, no source");
+            return;
+        }
         const CommonWindow common = commonWindow(pot(), m_catalogue);
         const quantity::Duration simmer = pot().simmer;
         if (simmer >= common.least && simmer <= common.most)
@@ -248,21 +259,25 @@ private:
     }
 
     void vessel() {
-        const quantity::Length diameter = m_input.vessel.diameter;
-        const quantity::Length needed = heightNeeded(m_brewed.fill, diameter, m_catalogue);
+        const quantity::Length needed = heightNeeded(m_brewed.fill, m_input.vessel, m_catalogue);
         if (needed <= m_input.vessel.height)
             return;
         Vessel larger = m_input.vessel;
         larger.height = needed;
-        measure(add(Severity::Caution, QStringLiteral("vessel-too-small"),
+        const bool overTheRim = m_brewed.fill > m_brewed.capacity;
+        measure(add(overTheRim ? Severity::Stop : Severity::Caution,
+                    QStringLiteral("vessel-too-small"),
                     Say::tr("This vessel is too small for the pot with room under the rim. One of "
-                            "%1 would do: at this width %2 cm high.")
+                            "%1 would do: at this width %2 cm (%3 inches) high.")
                         .arg(litres(larger.capacity()),
-                             QLocale().toString(std::ceil(needed.toCentimetres()), 'f', 0)),
+                             QLocale().toString(std::ceil(needed.toCentimetres()), 'f', 0),
+                             QLocale().toString(std::ceil(needed.toInches()), 'f', 0)),
                     QStringLiteral("vessel")),
                 m_brewed.fill.toMillilitres(),
                 fillAllowed(m_input.vessel, m_catalogue).toMillilitres(), QStringLiteral("mL"),
-                figure(QStringLiteral("headspace-least")).provenance);
+                figure(isUnderPressure() ? QStringLiteral("pressure-cooker-fill")
+                                         : QStringLiteral("headspace-least"))
+                    .provenance);
     }
 
     void onions() {
@@ -284,7 +299,7 @@ private:
 
     void boiling() {
         const Figure& simmer = figure(QStringLiteral("simmer-temperature"));
-        if (m_brewed.boiling.toCelsius() >= simmer.value)
+        if (m_brewed.boiling.toCelsius() >= simmer.value || isUnderPressure())
             return;
         measure(add(Severity::Note, QStringLiteral("boiling-capped"),
                     Say::tr("At this height water boils at %1 °C (%2 °F), below a usual simmer. "

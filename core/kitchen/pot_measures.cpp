@@ -9,20 +9,27 @@ namespace {
 double figure(const QString& id, const Catalogue& catalogue) {
     return catalogue.figure(id).value;
 }
+
+/// Of the height, to be left empty.
+double headspaceShare(const Vessel& vessel, const Catalogue& catalogue) {
+    return vessel.place == Vessel::Place::PressureCooker
+               ? 1.0 - figure(QStringLiteral("pressure-cooker-fill"), catalogue)
+               : figure(QStringLiteral("headspace-share"), catalogue);
+}
 } // namespace
 
-quantity::Length heightNeeded(quantity::Volume fill, quantity::Length diameter,
+quantity::Length heightNeeded(quantity::Volume fill, const Vessel& vessel,
                               const Catalogue& catalogue) {
-    const double radius = diameter.toCentimetres() / 2.0;
+    const double radius = vessel.diameter.toCentimetres() / 2.0;
     const double filled = fill.toMillilitres() / (std::numbers::pi * radius * radius);
-    const double least = catalogue.figure(QStringLiteral("headspace-least")).value;
-    const double share = catalogue.figure(QStringLiteral("headspace-share")).value;
+    const double least = figure(QStringLiteral("headspace-least"), catalogue);
+    const double share = headspaceShare(vessel, catalogue);
     return quantity::Length::fromCentimetres(std::max(filled + least, filled / (1.0 - share)));
 }
 
 quantity::Volume fillAllowed(const Vessel& vessel, const Catalogue& catalogue) {
-    const double least = catalogue.figure(QStringLiteral("headspace-least")).value;
-    const double share = catalogue.figure(QStringLiteral("headspace-share")).value;
+    const double least = figure(QStringLiteral("headspace-least"), catalogue);
+    const double share = headspaceShare(vessel, catalogue);
     const double height = vessel.height.toCentimetres();
     return vessel.capacity() * (std::max(height - std::max(least, share * height), 0.0) / height);
 }

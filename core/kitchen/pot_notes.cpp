@@ -61,6 +61,12 @@ Findings standingNotes(const Pot& pot, const Catalogue& catalogue) {
         if (raw != pot.cuts.end())
             findings.append(rawNote(cookClass, raw - pot.cuts.begin()));
     }
+    Finding bones = note(QStringLiteral("bones-strained-out"),
+                         Say::tr("Bones are a choking hazard: strain the stock, through a fine "
+                                 "sieve for a child, and pick the meat over."),
+                         QStringLiteral("cuts"));
+    bones.source = cited(catalogue.figure(QStringLiteral("choking")).provenance);
+    findings.append(bones);
     Finding canning =
         note(QStringLiteral("no-home-canning"),
              Say::tr("This is not home canning: do not put up jars for the shelf with these steps. "

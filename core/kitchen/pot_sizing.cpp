@@ -64,7 +64,8 @@ public:
         return checked(scaled(m_input.pot, mostRounded(), m_measures));
     }
 
-    [[nodiscard]] Result<Pot> toYield(quantity::Volume wanted) const {
+    /// `atLeast`: rounding may give more, but not less than is wanted.
+    [[nodiscard]] Result<Pot> toYield(quantity::Volume wanted, bool atLeast = false) const {
         const double millilitres = wanted.toMillilitres();
         const auto missing = [&](double factor) {
             return brewedAt(factor).stockMl.best - millilitres;
@@ -76,7 +77,9 @@ public:
             return bad(Say::tr("No pot of a kitchen gives as little as %1. Ask for more.")
                            .arg(print(wanted)),
                        QStringLiteral("yield"));
-        const double factor = root(missing);
+        double factor = root(missing);
+        if (atLeast)
+            factor = notBelow(factor, wanted);
         if (brewedAt(factor).boilsDry)
             return refused(
                 Say::tr("A pot for %1 boils dry in this vessel. Put the lid on, simmer it for "
@@ -135,6 +138,19 @@ private:
         return std::exp((low + high) / 2.0);
     }
 
+    /// The first factor from here on, in small steps, whose rounded amounts give what is wanted.
+    [[nodiscard]] double notBelow(double factor, quantity::Volume wanted) const {
+        constexpr int mostSteps = 100;
+        constexpr double step = 1.005;
+        for (int count = 0; count < mostSteps; ++count, factor *= step) {
+            BrewInput input = m_input;
+            input.pot = scaled(m_input.pot, factor, m_measures);
+            if (brew(input, m_catalogue).stockMl.best >= wanted.toMillilitres())
+                break;
+        }
+        return factor;
+    }
+
     /// The largest factor whose rounded amounts still stand below the rim with their headspace. A
     /// larger amount never gets a smaller mark, so that halving finds it.
     [[nodiscard]] double mostRounded() const {
@@ -160,8 +176,7 @@ private:
 
     /// The height that would do, to the next mark of a ruler.
     [[nodiscard]] QString heightFor(double factor) const {
-        const quantity::Length needed =
-            heightNeeded(m_fill * factor, m_input.vessel.diameter, m_catalogue);
+        const quantity::Length needed = heightNeeded(m_fill * factor, m_input.vessel, m_catalogue);
         const quantity::Length mark = m_measures == quantity::MeasureSystem::Metric
                                           ? quantity::Length::fromCentimetres(1)
                                           : quantity::Length::fromInches(1);
@@ -246,8 +261,8 @@ Pot scaled(const Pot& pot, double factor, quantity::MeasureSystem measures) {
     made.salt = quantity::roundToKitchen(made.salt, quantity::MeasureSystem::Metric);
     for (CutInPot& cut : made.cuts)
         cut.mass = quantity::roundToKitchen(cut.mass, measures);
-    for (ExtraInPot& extra : made.extras)
-        extra.mass = quantity::roundToKitchen(extra.mass, measures);
+    for (ExtraInPot& extra : made.extras) // so are cloves and sprigs: no quarter ounce of them
+        extra.mass = quantity::roundToKitchen(extra.mass, quantity::MeasureSystem::Metric);
     return made;
 }
 
@@ -269,7 +284,7 @@ Result<Pot> sizedToCover(const BrewInput& input, double days, quantity::MeasureS
     const Result<quantity::Volume> aDay = drunkADay(input, catalogue);
     if (!aDay)
         return passOn(aDay);
-    return Sizing(input, measures, catalogue).toYield(*aDay * days);
+    return Sizing(input, measures, catalogue).toYield(*aDay * days, true);
 }
 
 Result<Pot> sizedToYield(const BrewInput& input, quantity::Volume stock,

@@ -17,7 +17,7 @@ Pot scaled(const Pot& pot, double factor, quantity::MeasureSystem measures);
 Result<Pot> sizedToVessel(const BrewInput& input, quantity::MeasureSystem measures,
                           const Catalogue& catalogue);
 
-/// Stock (best estimate) for `days` days of those who may drink it.
+/// Stock (best estimate) for at least `days` days of those who may drink it.
 Result<Pot> sizedToCover(const BrewInput& input, double days, quantity::MeasureSystem measures,
                          const Catalogue& catalogue);
 

@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <QJsonArray>
+#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::kitchen {
@@ -108,6 +109,22 @@ Result<ToCool> readInput(const QJsonObject& object) {
     return input;
 }
 
+/// The verdict is that of one full container: what does not fit into it is said.
+Finding oneOfSeveral(const ToCool& input) {
+    Finding finding;
+    finding.code = QStringLiteral("one-of-several");
+    finding.severity = Finding::Severity::Note;
+    finding.text = Say::tr("Filled so deep, one container holds %1 mL of the %2 mL; times and "
+                           "verdict are of one, and the rest needs more of them.")
+                       .arg(QLocale().toString(input.one.volume.toMillilitres(), 'f', 0),
+                            QLocale().toString(input.total.toMillilitres(), 'f', 0));
+    finding.field = QStringLiteral("volume");
+    finding.value = input.total.toMillilitres();
+    finding.limit = input.one.volume.toMillilitres();
+    finding.unit = QStringLiteral("mL");
+    return finding;
+}
+
 QJsonValue minutes(const std::optional<quantity::Duration>& duration) {
     return duration ? QJsonValue(duration->toMinutes()) : QJsonValue();
 }
@@ -132,7 +149,9 @@ Result<QJsonObject> reckonCooling(const QJsonObject& input) {
     const Result<ToCool> read = readInput(input);
     if (!read)
         return passOn(read);
-    const Cooling cooling = cool(read->one);
+    Cooling cooling = cool(read->one);
+    if (read->total > read->one.volume)
+        cooling.findings.append(oneOfSeveral(*read));
     return QJsonObject{
         {QStringLiteral("min_57c_to_21c"), minutes(cooling.toMiddle)},
         {QStringLiteral("min_57c_to_5c"), minutes(cooling.toEnd)},

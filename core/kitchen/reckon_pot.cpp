@@ -117,7 +117,9 @@ void readMembers(JsonReader& reader, BrewInput& input) {
     reader.readEach(key, [&input](JsonReader& inner) {
         Drinker drinker;
         drinker.name = inner.text(QStringLiteral("name"));
-        drinker.mayNot = inner.optionalTexts(QStringLiteral("may_not"));
+        // A capital or a blank too many must not let anything into a pot.
+        for (const QString& subject : inner.optionalTexts(QStringLiteral("may_not")))
+            drinker.mayNot.append(subject.trimmed().toLower());
         drinker.sodiumLimitMg =
             inner.optionalNumber(QStringLiteral("sodium_limit_mg"), 0, mostSodiumMg);
         if (const auto band = inner.optionalText(QStringLiteral("band"))) {
@@ -233,7 +235,7 @@ QJsonObject toJson(const Brewed& brewed) {
         {QStringLiteral("fat_g"), toJson(brewed.fatG)},
         {QStringLiteral("protein_g_per_100ml"), strengthJson(brewed, brewed.proteinGPer100Ml)},
         {QStringLiteral("gelatin_g_per_100ml"), strengthJson(brewed, brewed.gelatinGPer100Ml)},
-        {QStringLiteral("set"), setId(brewed.set)},
+        {QStringLiteral("set"), brewed.boilsDry ? QJsonValue() : QJsonValue(setId(brewed.set))},
         {QStringLiteral("sodium_mg_per_100ml"), strengthJson(brewed, brewed.sodiumMgPer100Ml)},
         {QStringLiteral("potassium_mg_per_100ml"),
          strengthJson(brewed, brewed.potassiumMgPer100Ml)},

@@ -21,6 +21,23 @@ double middle(const Normal& prior, const std::vector<Normal>& measured) {
 }
 } // namespace
 
+namespace {
+/// The weights with which no measurement counts more than the prior and all others together: the
+/// one that nothing stands beside may be the odd one.
+std::vector<double> noneAlone(const Normal& prior, const std::vector<Normal>& measured,
+                              const std::vector<double>& weights) {
+    double all = precisionOf(prior);
+    for (size_t index = 0; index < measured.size(); ++index)
+        all += weights[index] * precisionOf(measured[index]);
+    std::vector<double> held = weights;
+    for (size_t index = 0; index < measured.size(); ++index) {
+        const double own = precisionOf(measured[index]);
+        held[index] = std::min(weights[index], (all - weights[index] * own) / own);
+    }
+    return held;
+}
+} // namespace
+
 Normal updated(const Normal& prior, const std::vector<Normal>& measured,
                const std::vector<double>& weights) {
     double precision = precisionOf(prior);
@@ -47,7 +64,7 @@ RobustUpdate robustlyUpdated(const Normal& prior, const std::vector<Normal>& mea
                 std::min(1.0, (degreesOfFreedom + 1.0) / (degreesOfFreedom + away * away));
         }
         const double before = update.posterior.mean;
-        update.posterior = updated(prior, measured, update.weights);
+        update.posterior = updated(prior, measured, noneAlone(prior, measured, update.weights));
         if (std::abs(update.posterior.mean - before) < still)
             break;
     }

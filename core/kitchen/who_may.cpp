@@ -48,7 +48,7 @@ WhoMay whoMay(const Drinker& drinker, const Pot& pot, const Catalogue& catalogue
                 : Say::tr("bone broth waits for a later phase than %1").arg(drinker.phase));
     if (!reasons.isEmpty())
         return {drinker.name, false, reasons.join(QStringLiteral("; ")), allergy};
-    if (drinker.band == AgeBand::InfantStartingSolids && pot.salt > quantity::Mass())
+    if (drinker.band == AgeBand::InfantStartingSolids && isSalted(pot, catalogue))
         return {drinker.name, true, Say::tr("from an unsalted pot")};
     return {drinker.name, true, {}};
 }

@@ -51,6 +51,11 @@ Outcome check(const Practice& practice) {
         std::ranges::none_of(number, [](QChar letter) { return letter.isDigit(); }))
         return bad(Words::tr("The emergency number has no digit in it; enter the number to dial."),
                    QStringLiteral("emergencyNumber"));
+    constexpr qsizetype longestCurrency = 5;
+    if (practice.currency.size() > longestCurrency ||
+        std::ranges::any_of(practice.currency, [](QChar letter) { return letter.isDigit(); }))
+        return bad(Words::tr("The currency is a sign or a short word without digits, such as $."),
+                   QStringLiteral("currency"));
     return {};
 }
 

@@ -31,8 +31,9 @@ struct Practice {
     double spill = 0.10; ///< share added to what is drunk when a week is planned; 0 to 1
 };
 
-/// Checks the ranges above, that the zone is known and that an emergency number, when there is one,
-/// holds a digit: the sentence and the place name the field at fault. A practice may be nameless.
+/// Checks the ranges above, that the zone is known, that an emergency number, when there is one,
+/// holds a digit, and that the currency is at most five characters and none a digit: the sentence
+/// and the place name the field at fault. A practice may be nameless.
 Outcome check(const Practice& practice);
 
 } // namespace ladlework::people

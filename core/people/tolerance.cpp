@@ -1,6 +1,7 @@
 #include "people/tolerance.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <array>
 
 namespace ladlework::people {
@@ -58,6 +59,19 @@ Outcome check(const ToleranceNote& note, QDate today) {
 
 bool forbids(const ToleranceNote& note) {
     return note.verdict == Verdict::Avoid || note.verdict == Verdict::TryAgainOn;
+}
+
+bool allergyStands(const QList<ToleranceNote>& notesOfMember, const Subject& subject) {
+    const auto place = [](const ToleranceNote& note) {
+        return std::pair(note.noted, note.id.value);
+    };
+    return std::ranges::any_of(notesOfMember, [&](const ToleranceNote& recorded) {
+        const auto takesBack = [&](const ToleranceNote& later) {
+            return later.subject == subject && !forbids(later) && place(later) > place(recorded);
+        };
+        return recorded.allergy && recorded.subject == subject &&
+               std::ranges::none_of(notesOfMember, takesBack);
+    });
 }
 
 QString verdictId(Verdict verdict) {

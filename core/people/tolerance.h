@@ -4,6 +4,7 @@
 #include "foundation/result.h"
 
 #include <QDate>
+#include <QList>
 #include <QString>
 #include <optional>
 
@@ -39,6 +40,11 @@ Outcome check(const ToleranceNote& note, QDate today);
 /// True when the member may not drink a pot with the subject on `day`: Avoid, and TryAgainOn
 /// (also on and after its day: the retry is a plan, not a permission).
 bool forbids(const ToleranceNote& note);
+
+/// True while a recorded allergy or severe reaction to the subject holds: some note of the subject
+/// records one, and no later note of it decides Fine or SmallAmounts. A later plain Avoid or
+/// TryAgainOn takes nothing back. The notes are those of one member, in any order.
+bool allergyStands(const QList<ToleranceNote>& notesOfMember, const Subject& subject);
 
 QString
 verdictId(ToleranceNote::Verdict verdict); ///< "fine", "small-amounts", "avoid", "try-again-on"

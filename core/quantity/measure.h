@@ -73,7 +73,10 @@ QString printAltitude(Length altitude, MeasureSystem system);
 /// the best: "1¾ quarts (1 to 2)". The amount alone where all three print alike. `low` <= `best` <=
 /// `high`.
 QString printVolumeRange(Volume low, Volume best, Volume high, MeasureSystem system);
-/// The same of a mass: "350 g (300 to 400)", "2 lb 3 oz (1 lb 14 oz to 2 lb 8 oz)".
+/// A volume in the unit that printVolume takes for another, so that two can be held side by side:
+/// "1 quart" beside "4 quarts".
+QString printVolumeLike(Volume volume, Volume other, MeasureSystem system);
+/// printVolumeRange of a mass: "350 g (300 to 400)", "2 lb 3 oz (1 lb 14 oz to 2 lb 8 oz)".
 QString printMassRange(Mass low, Mass best, Mass high, MeasureSystem system);
 
 /// The nearest amount that printVolume can say, the larger of two equally near: what the kitchen

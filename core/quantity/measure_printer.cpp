@@ -210,6 +210,15 @@ QString printVolumeRange(Volume low, Volume best, Volume high, MeasureSystem sys
                       volumeMarks(system), system, metric ? Unit::Millilitre : Unit::Cup);
 }
 
+QString printVolumeLike(Volume volume, Volume other, MeasureSystem system) {
+    const auto scale = volumeMarks(system);
+    if (!(volume > Volume()) || !(other > Volume()) || !isPrintable(volume.toMillilitres()) ||
+        !isPrintable(other.toMillilitres()))
+        return printVolume(volume, system);
+    const Unit unit = nearestMark(other.toMillilitres(), scale, system).unit;
+    return markText(nearestMark(volume.toMillilitres(), marksIn(unit, scale), system));
+}
+
 QString printMassRange(Mass low, Mass best, Mass high, MeasureSystem system) {
     const bool metric = system == MeasureSystem::Metric;
     return printRange(low.toGrams(), best.toGrams(), high.toGrams(), massMarks(system), system,

@@ -1,5 +1,8 @@
 #include "ui/log/day_cells.h"
 
+#include "intake/felt_items.h"
+#include "intake/red_flags.h"
+
 #include <QCoreApplication>
 #include <QRegularExpression>
 #include <QTime>
@@ -108,16 +111,14 @@ Result<ReactionCell> readReaction(const QString& text, const QList<SymptomWord>&
     }
     if (const Outcome times = takeTimes(rest, cell); !times)
         return passOn(times);
-    static const QRegularExpression pattern(QStringLiteral("^(.*?)[\\s,:]*(\\d+)?$"));
-    const QRegularExpressionMatch found = pattern.match(rest);
-    const QString typed = found.captured(1).trimmed();
+    const auto [typed, strength] = intake::feltWords(rest);
     if (typed.isEmpty())
         return problem(Problem::Kind::BadInput,
                        DayCells::tr("Say what was felt and how strong, such as: bloating 3."));
     const SymptomWord* symptom = match(typed, symptoms);
     cell.symptom = symptom ? symptom->name : typed;
-    cell.redFlag = symptom && symptom->redFlag;
-    if (found.captured(2).isEmpty()) {
+    cell.redFlag = (symptom && symptom->redFlag) || intake::redFlagIn(typed);
+    if (strength.isEmpty()) {
         if (!cell.redFlag)
             return problem(Problem::Kind::BadInput,
                            DayCells::tr("Say how strong it was, from 0 to 10: %1 3.").arg(typed));
@@ -125,12 +126,33 @@ Result<ReactionCell> readReaction(const QString& text, const QList<SymptomWord>&
         return cell;
     }
     bool number = false;
-    cell.strength = found.captured(2).toInt(&number);
+    cell.strength = strength.toInt(&number);
     if (!number || cell.strength > strongest)
-        return problem(
-            Problem::Kind::BadInput,
-            DayCells::tr("The strength goes from 0 to 10; %1 is more.").arg(found.captured(2)));
+        return problem(Problem::Kind::BadInput,
+                       DayCells::tr("The strength goes from 0 to 10; %1 is more.").arg(strength));
     return cell;
+}
+
+Result<QList<ReactionCell>> readReactions(const QString& text, const QList<SymptomWord>& symptoms) {
+    QStringList names;
+    for (const SymptomWord& symptom : symptoms)
+        names.append(symptom.name);
+    QString rest = text;
+    const bool another = takePlus(rest);
+    const QStringList items = intake::feltItems(rest, names);
+    QList<ReactionCell> cells;
+    for (const QString& item : items.isEmpty() ? QStringList{QString()} : items) {
+        Result<ReactionCell> cell = readReaction(item, symptoms);
+        if (!cell)
+            return passOn(cell);
+        cell->another = another || !cells.isEmpty();
+        if (cell->none && !cells.isEmpty())
+            return problem(
+                Problem::Kind::BadInput,
+                DayCells::tr("\"%1\" does not go with a reaction; take one away.").arg(item));
+        cells.append(*cell);
+    }
+    return cells;
 }
 
 } // namespace ladlework::ui

@@ -38,9 +38,16 @@ struct SymptomWord {
     bool redFlag = false;
 };
 
-/// Reads "bloating 3", "+ headache 2 at 14:30 for 2 h", "fainting", "fine". The strength, 0-10, may
-/// be left out only for a red flag, which counts as 10; the time it began and how long it lasted
-/// come last and may be left out. BadInput with a sentence for anything else.
+/// Reads one reaction: "bloating 3", "+ headache 2 at 14:30 for 2 h", "fainting", "fine". The
+/// strength, 0-10, may be left out only for a red flag, which counts as 10. A published red flag is
+/// one in everyday words too (intake::redFlagIn); it keeps the words that were typed. The time it
+/// began and how long it lasted come last and may be left out. BadInput with a sentence for
+/// anything else.
 Result<ReactionCell> readReaction(const QString& text, const QList<SymptomWord>& symptoms);
+
+/// Reads all that was felt: "hives 3, trouble breathing 6" is two reactions (intake::feltItems).
+/// Those after the first are always further ones. At least one cell; the problem of the first that
+/// cannot be read.
+Result<QList<ReactionCell>> readReactions(const QString& text, const QList<SymptomWord>& symptoms);
 
 } // namespace ladlework::ui

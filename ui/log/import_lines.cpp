@@ -103,8 +103,13 @@ Result<ImportPreview> previewImport(const QString& sheet, const casebook::Family
         return passOn(read);
     QHash<int, ImportLine> lines = heldLines(*read);
     for (const exchange::LogAddition& addition : report->additions) {
-        lines[addition.line].fate = ImportLine::Fate::Added;
-        lines[addition.line].words = wordsOf(addition, records);
+        ImportLine& line = lines[addition.line];
+        const QString words = wordsOf(addition, records);
+        // A line with several reactions gives several additions.
+        line.words = line.fate == ImportLine::Fate::Added
+                         ? QStringLiteral("%1; %2").arg(line.words, words)
+                         : words;
+        line.fate = ImportLine::Fate::Added;
     }
     for (const exchange::LogRefusal& refusal : report->refused) {
         lines[refusal.line].fate = ImportLine::Fate::Refused;

@@ -179,7 +179,7 @@ void ImportPanel::add() {
         latest = latest.isValid() ? std::max(latest, day) : day;
     }
     const bool allTaken = m_preview.report.refused.isEmpty();
-    const auto lines = static_cast<int>(report.additions.size());
+    const int lines = report.lineCount();
     if (!m_problem->take(exchange::importLog(m_context.workbook, m_casebook->records(), report)))
         return;
     if (allTaken) {

@@ -1,5 +1,6 @@
 #include "ui/log/log_day_model.h"
 
+#include "ui/log/log_writer.h"
 #include "ui/shared/asked_amount.h"
 
 #include <algorithm>
@@ -75,6 +76,21 @@ QString LogDayModel::borneText(const Standing& standing) const {
     return parts.join(QStringLiteral("; "));
 }
 
+QStringList LogDayModel::unlistedWords(const Standing& standing) const {
+    const QList<SymptomWord> listed = symptomWords(m_casebook->records());
+    QStringList words;
+    for (const intake::Reaction& reaction : m_casebook->records().reactions) {
+        if (reaction.member != standing.member.id || reaction.day != m_day || reaction.redFlag)
+            continue;
+        const bool known = std::ranges::any_of(listed, [&reaction](const SymptomWord& word) {
+            return word.name.compare(reaction.symptom, Qt::CaseInsensitive) == 0;
+        });
+        if (!known)
+            words.append(tr("\"%1\" is not on the list: is it a red flag?").arg(reaction.symptom));
+    }
+    return words;
+}
+
 QVariant LogDayModel::data(const QModelIndex& index, int role) const {
     const Standing* standing = index.isValid() ? standingAt(index.row()) : nullptr;
     const bool text = role == Qt::DisplayRole || role == Qt::EditRole || role == Qt::ToolTipRole;
@@ -100,7 +116,10 @@ QVariant LogDayModel::data(const QModelIndex& index, int role) const {
         return borneText(*standing);
     default: {
         const intake::LadderDay* day = ladderDay(*standing);
-        return day ? whyWords(*m_casebook, *standing, *day) : QString();
+        QStringList words = unlistedWords(*standing);
+        if (day)
+            words.append(whyWords(*m_casebook, *standing, *day));
+        return words.join(u' ');
     }
     }
 }

@@ -45,6 +45,8 @@ Q_SIGNALS:
 private:
     [[nodiscard]] QString drunkText(const casebook::Standing& standing, bool forEditing) const;
     [[nodiscard]] QString borneText(const casebook::Standing& standing) const;
+    /// A question for each reaction of the day that is neither a red flag nor on any list.
+    [[nodiscard]] QStringList unlistedWords(const casebook::Standing& standing) const;
     [[nodiscard]] const intake::LadderDay* ladderDay(const casebook::Standing& standing) const;
 
     std::shared_ptr<const casebook::Casebook> m_casebook;

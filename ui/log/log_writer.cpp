@@ -118,47 +118,64 @@ void LogWriter::saySeveral(const QString& name, int drinks) const {
 void LogWriter::reaction(const casebook::Casebook& book, const people::Member& member, QDate day,
                          const QString& text) const {
     const QList<Reaction> before = ofDay(book.records().reactions, member.id, day);
-    const Result<ReactionCell> cell = readReaction(text, symptomWords(book.records()));
-    if (!cell) {
-        m_say(cell.error().sentence);
+    const Result<QList<ReactionCell>> cells = readReactions(text, symptomWords(book.records()));
+    if (!cells) {
+        m_say(cells.error().sentence);
         return;
     }
-    if (!cell->another && before.size() > 1) {
+    const ReactionCell& first = cells->first();
+    if (!first.another && before.size() > 1) {
         m_say(LogWords::tr("%1 has %2 reactions on this day. Change them in the list below, or "
                            "type + and one more.")
                   .arg(member.name)
                   .arg(before.size()));
         return;
     }
-    if (cell->none) {
+    if (first.none) {
         if (!before.isEmpty())
             remove(before.first(), member.name);
         else
             m_say({});
         return;
     }
-    Reaction reaction = cell->another || before.isEmpty() ? Reaction{} : before.first();
-    reaction.member = member.id;
-    reaction.day = day;
-    reaction.symptom = cell->symptom;
-    reaction.strength = cell->strength;
-    reaction.redFlag = cell->redFlag;
-    if (cell->startMinute)
-        reaction.startMinute = cell->startMinute;
-    if (cell->minutes)
-        reaction.minutes = cell->minutes;
-    if (reaction.id.isStored()) {
-        change(reaction, member.name);
+    QList<Reaction> felt;
+    QStringList words;
+    for (const ReactionCell& cell : *cells) {
+        Reaction reaction = cell.another || before.isEmpty() ? Reaction{} : before.first();
+        reaction.member = member.id;
+        reaction.day = day;
+        reaction.symptom = cell.symptom;
+        reaction.strength = cell.strength;
+        reaction.redFlag = cell.redFlag;
+        if (cell.startMinute)
+            reaction.startMinute = cell.startMinute;
+        if (cell.minutes)
+            reaction.minutes = cell.minutes;
+        felt.append(reaction);
+        words.append(QStringLiteral("%1 %2").arg(cell.symptom).arg(cell.strength));
+    }
+    if (felt.size() == 1 && felt.first().id.isStored()) {
+        change(felt.first(), member.name);
         return;
     }
-    act(LogWords::tr("Entered %1 %2 for %3 on %4")
-            .arg(reaction.symptom)
-            .arg(reaction.strength)
-            .arg(member.name, dayWords(day)),
-        [&](store::Action& action) -> Outcome {
-            const auto added = m_context.workbook.log().addReaction(action, reaction);
-            return added ? Outcome{} : Outcome(passOn(added));
-        });
+    act(LogWords::tr("Entered %1 for %2 on %3")
+            .arg(words.join(QStringLiteral("; ")), member.name, dayWords(day)),
+        [&](store::Action& action) { return putReactions(action, felt); });
+}
+
+Outcome LogWriter::putReactions(store::Action& action, const QList<Reaction>& felt) const {
+    for (const Reaction& reaction : felt) {
+        if (reaction.id.isStored()) {
+            if (const Outcome changed = m_context.workbook.log().changeReaction(action, reaction);
+                !changed)
+                return changed;
+            continue;
+        }
+        const auto added = m_context.workbook.log().addReaction(action, reaction);
+        if (!added)
+            return passOn(added);
+    }
+    return {};
 }
 
 void LogWriter::allAsAsked(const casebook::Casebook& book, QDate day,

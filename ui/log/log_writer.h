@@ -35,6 +35,7 @@ public:
 
 private:
     void act(const QString& sentence, const std::function<Outcome(store::Action&)>& work) const;
+    Outcome putReactions(store::Action& action, const QList<intake::Reaction>& felt) const;
     void saySeveral(const QString& name, int drinks) const;
     void addDrink(const casebook::Casebook& book, const intake::IntakeEntry& entry,
                   const QString& name) const;

@@ -1,5 +1,6 @@
 #include "ui/log/reactions_model.h"
 
+#include "intake/red_flags.h"
 #include "quantity/measure.h"
 #include "ui/log/log_writer.h"
 
@@ -100,7 +101,7 @@ bool ReactionsModel::read(Reaction& reaction, int column, const QString& text) {
         const auto word = std::ranges::find_if(m_words, [&text](const SymptomWord& known) {
             return known.name.compare(text, Qt::CaseInsensitive) == 0;
         });
-        reaction.redFlag = word != m_words.end() && word->redFlag;
+        reaction.redFlag = (word != m_words.end() && word->redFlag) || intake::redFlagIn(text);
         if (word != m_words.end())
             reaction.symptom = word->name;
         return !text.isEmpty();

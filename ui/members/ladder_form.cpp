@@ -45,7 +45,6 @@ LadderForm::LadderForm(const ScreenContext& context, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(form);
-    column->addWidget(m_problem);
     connectParts();
 }
 
@@ -75,6 +74,7 @@ void LadderForm::makeRungs(QFormLayout& form) {
     m_rungsLabel = new QLabel(tr("R&ungs"), this);
     m_rungsLabel->setBuddy(m_rungs);
     form.addRow(m_rungsLabel, m_rungs);
+    form.addRow(QString(), m_problem); // right below what was typed
     form.addRow(QString(), m_stairs);
     m_keepLine = new QWidget(this);
     auto* row = new QHBoxLayout(m_keepLine);
@@ -242,7 +242,8 @@ void LadderForm::takeTemplate() {
     const auto kept = std::ranges::find(m_kept, id, &intake::LadderTemplate::id);
     if (kept == m_kept.end() || !m_standing->target)
         return;
-    write(ladderWith(intake::rungsUpTo(*kept, m_standing->target->low)), !m_standing->ladder,
+    write(ladderWith(intake::rungsUpTo(*kept, m_standing->target->low, m_measures)),
+          !m_standing->ladder,
           tr("Laid out %1's ladder by the template %2").arg(m_standing->member.name, kept->name));
 }
 

@@ -104,7 +104,7 @@ QString ToleranceModel::text(int row, int column) const {
         return isHistory(row) ? tr("    earlier: %1").arg(name) : name;
     }
     case VerdictColumn:
-        if (note.allergy)
+        if (note.allergy || (!isHistory(row) && people::allergyStands(m_all, note.subject)))
             return tr("Avoid: allergy");
         if (note.tryAgainOn)
             return tr("Try again on %1").arg(printDay(*note.tryAgainOn, locale));

@@ -198,7 +198,10 @@ void ToleranceSection::changeSelected() {
     clearEntryLine();
     m_subject->setSubject(note->subject);
     m_verdict->setCurrentIndex(m_verdict->findData(people::verdictId(note->verdict)));
-    m_verdict->setFocus();
+    // A recorded allergy is carried over: she takes the tick away by her own hand, or it stays.
+    m_allergy->setChecked(people::allergyStands(m_notes, note->subject));
+    QWidget* first = m_allergy->isChecked() ? static_cast<QWidget*>(m_allergy) : m_verdict;
+    first->setFocus();
 }
 
 void ToleranceSection::suitButtons() {

@@ -48,7 +48,7 @@ PotDrawing::PotDrawing(QWidget* parent) : QWidget(parent) {
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     setAccessibleName(tr("The pot, drawn to scale"));
-    setCursor(Qt::SizeVerCursor);
+    setMouseTracking(true); // the cursor tells where the line can be taken
     setToolTip(tr("Drag the water line, or move it with the up and down keys"));
 }
 
@@ -253,8 +253,9 @@ void PotDrawing::drawBand(QPainter& painter) const {
     painter.drawText(column.translated(0, top - line / 2), Qt::AlignRight | Qt::AlignVCenter,
                      words(m_brewed.wateredMost));
     if (bottom - top > line)
-        painter.drawText(column.translated(0, bottom - line / 2), Qt::AlignRight | Qt::AlignVCenter,
-                         words(m_brewed.wateredLeast));
+        painter.drawText(
+            column.translated(0, bottom - line / 2), Qt::AlignRight | Qt::AlignVCenter,
+            quantity::printVolumeLike(m_brewed.wateredLeast, m_brewed.wateredMost, m_measures));
 }
 
 void PotDrawing::drawLabels(QPainter& painter) const {
@@ -317,16 +318,29 @@ void PotDrawing::dragTo(double y) {
 }
 
 void PotDrawing::mousePressEvent(QMouseEvent* event) {
-    if (!m_pot || event->button() != Qt::LeftButton)
+    // Only the line itself: a click elsewhere in the picture must not change the pot.
+    if (!isOnLine(event->position().y()) || event->button() != Qt::LeftButton) {
+        event->ignore();
         return;
+    }
     m_before = m_pot->water;
     m_moving = true;
     dragTo(event->position().y());
 }
 
+bool PotDrawing::isOnLine(double y) const {
+    return m_pot && std::abs(y - waterLine()) <= fontMetrics().height() / 2.0;
+}
+
+double PotDrawing::waterLine() const {
+    return yOf(m_levels.surface(m_pot->water));
+}
+
 void PotDrawing::mouseMoveEvent(QMouseEvent* event) {
     if (m_moving && event->buttons().testFlag(Qt::LeftButton))
         dragTo(event->position().y());
+    else
+        setCursor(isOnLine(event->position().y()) ? Qt::SizeVerCursor : Qt::ArrowCursor);
 }
 
 void PotDrawing::mouseReleaseEvent(QMouseEvent* /*event*/) {

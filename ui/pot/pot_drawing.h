@@ -26,6 +26,8 @@ public:
     void setStale(bool stale);
     /// Is the line being dragged, or moved by keys?
     [[nodiscard]] bool isMoving() const { return m_moving; }
+    /// Where the water line is drawn, from the top: what the mouse takes hold of. A pot is shown.
+    [[nodiscard]] double waterLine() const;
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
@@ -59,6 +61,8 @@ private:
     void describe();
     void dragTo(double y);
     void letGo();
+    /// Near enough to the water line for the mouse to take hold of it.
+    [[nodiscard]] bool isOnLine(double y) const;
     [[nodiscard]] bool isNarrow() const;
     [[nodiscard]] double leftRoom() const;
     [[nodiscard]] double rightRoom() const;

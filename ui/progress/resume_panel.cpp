@@ -20,7 +20,9 @@ ResumePanel::ResumePanel(const ScreenContext& context, QWidget* parent)
     auto* section = new Section(tr("The ladder is stopped"), this);
     auto* words = new QLabel(
         tr("It goes on only by your recorded decision. After a serious reaction that decision "
-           "belongs to the treating clinician first."),
+           "belongs to the treating clinician first. It begins again on the lowest rung, unless "
+           "you "
+           "choose a higher one."),
         this);
     words->setWordWrap(true);
     section->body()->addWidget(words);
@@ -71,7 +73,8 @@ void ResumePanel::show(const casebook::Casebook& book, const casebook::Standing&
         rungs.append({quantity::printVolume(rung, book.records().family.measures),
                       static_cast<int>(rungs.size())});
     const int kept = m_rung->currentIndex();
-    setChoices(*m_rung, rungs, sameMember ? kept : std::max(0, standing.replay.rung - 1));
+    // After a stop the most careful rung is proposed; a higher one is the practitioner's choice.
+    setChoices(*m_rung, rungs, sameMember ? kept : 0);
     showPending(standing, book.records().family.measures);
     m_when->setVisible(stoppedToday || m_pending);
 }

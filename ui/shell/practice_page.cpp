@@ -53,9 +53,9 @@ PracticePage::PracticePage(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_name(new TextField), m_practitioner(new TextField),
       m_contact(new NoteEdit), m_emergency(new TextField), m_measures(new QComboBox),
       m_paper(new QComboBox), m_zone(new QComboBox), m_fridgeDays(new QSpinBox),
-      m_spill(new QSpinBox), m_phases(new PhasesModel(context, this)), m_phaseView(new QTableView),
-      m_problem(new ProblemLine(this)), m_phaseProblem(new ProblemLine(this)),
-      m_ladders(new LadderHouseSection(context, this)),
+      m_spill(new QSpinBox), m_currency(new TextField), m_phases(new PhasesModel(context, this)),
+      m_phaseView(new QTableView), m_problem(new ProblemLine(this)),
+      m_phaseProblem(new ProblemLine(this)), m_ladders(new LadderHouseSection(context, this)),
       m_symptoms(new SymptomsSection(context, this)) {
     fillChoices();
     const int gap = step(*this);
@@ -140,6 +140,8 @@ Section* PracticePage::makeRules() {
                                 keeps("broth-fridge-least"), keeps("broth-fridge-most"))));
     form->addRow(tr("Added for spi&lls"), m_spill);
     form->addRow(QString(), quiet(tr("Put on top of what is drunk when a week is reckoned.")));
+    m_currency->setPlaceholderText(tr("such as $"));
+    form->addRow(tr("Currency of prices"), m_currency);
     section->body()->addStretch();
     return section;
 }
@@ -195,6 +197,7 @@ void PracticePage::connectFields() {
     connect(m_paper, &QComboBox::activated, this, changed(tr("paper")));
     connect(m_zone, &QComboBox::activated, this, changed(tr("time zone")));
     connect(m_fridgeDays, &QSpinBox::valueChanged, this, changed(tr("refrigerator days")));
+    connect(m_currency, &TextField::committed, this, changed(tr("currency")));
     m_spill->setKeyboardTracking(false);
     connect(m_spill, &QSpinBox::valueChanged, this, changed(tr("share for spills")));
 }
@@ -212,6 +215,7 @@ void PracticePage::refresh() {
     m_zone->setCurrentText(QString::fromLatin1(practice.zone.id()));
     m_fridgeDays->setValue(practice.fridgeDays);
     m_spill->setValue(static_cast<int>(std::lround(practice.spill * 100.0)));
+    m_currency->setStored(practice.currency);
     m_phases->refresh();
     m_ladders->refresh();
     m_symptoms->refresh();
@@ -229,6 +233,7 @@ void PracticePage::save(const QString& sentence) {
     practice.zone = QTimeZone(m_zone->currentText().trimmed().toLatin1());
     practice.fridgeDays = m_fridgeDays->value();
     practice.spill = m_spill->value() / 100.0;
+    practice.currency = m_currency->trimmed();
     const Outcome outcome = m_context.workbook.act(sentence, [&](store::Action& action) {
         return m_context.workbook.practice().setPractice(action, practice);
     });

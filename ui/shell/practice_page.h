@@ -48,6 +48,7 @@ private:
     QComboBox* m_zone;
     QSpinBox* m_fridgeDays;
     QSpinBox* m_spill;
+    TextField* m_currency;
     PhasesModel* m_phases;
     QTableView* m_phaseView;
     ProblemLine* m_problem;

@@ -4,6 +4,7 @@
 #include "store/workbook.h"
 
 #include <QCoreApplication>
+#include <QSet>
 #include <QStringDecoder>
 #include <algorithm>
 
@@ -132,6 +133,13 @@ Problem toProblem(const LogRefusal& refusal) {
     return {Problem::Kind::BadInput, refusal.sentence, {}, place};
 }
 
+int LogReport::lineCount() const {
+    QSet<int> lines;
+    for (const LogAddition& addition : additions)
+        lines.insert(addition.line);
+    return static_cast<int>(lines.size());
+}
+
 int LogReport::entryCount() const {
     return static_cast<int>(
         std::count_if(additions.begin(), additions.end(),
@@ -173,12 +181,18 @@ Result<LogReport> readLog(const QString& csv, const LogNames& names,
             ++report.leftOut;
             continue;
         }
-        auto addition = readLogLine(line, context);
-        if (!addition)
-            report.refused.append(addition.error());
-        else if (isNew(*addition, held))
-            report.additions.append(*addition);
-        else
+        const auto read = readLogLine(line, context);
+        if (!read) {
+            report.refused.append(read.error());
+            continue;
+        }
+        bool anyNew = false;
+        for (LogAddition addition : *read)
+            if (isNew(addition, held)) {
+                report.additions.append(addition);
+                anyNew = true;
+            }
+        if (!anyNew)
             ++report.alreadyThere;
     }
     return report;
@@ -188,10 +202,10 @@ Outcome importLog(store::Workbook& workbook, const casebook::FamilyRecords& reco
                   const LogReport& report) {
     if (!report.refused.isEmpty())
         return tl::unexpected<Problem>(toProblem(report.refused.first()));
-    const QString sentence = report.additions.size() == 1
+    const QString sentence = report.lineCount() == 1
                                  ? say("Took in 1 line of a log for %1").arg(records.family.name)
                                  : say("Took in %1 lines of a log for %2")
-                                       .arg(report.additions.size())
+                                       .arg(report.lineCount())
                                        .arg(records.family.name);
     return workbook.act(sentence, [&](store::Action& action) -> Outcome {
         for (const LogAddition& addition : report.additions) {

@@ -21,9 +21,11 @@ namespace ladlework::exchange {
 //              blank: the line is about a reaction only
 //   pot        the name of the pot it came from, may be blank
 //   lot        the container it came from ("jar 1"), kept on that day; may be blank
-//   reaction   a symptom in words, may be blank
-//   strength   0 to 10, with a reaction
-//   red_flag   yes or no, with a reaction; the practice's list of red flags counts as yes
+//   reaction   a symptom in words, may be blank; or several with their strengths in this cell:
+//              "hives 3; wheezing 2" (a red flag without one counts as 10)
+//   strength   0 to 10, with a reaction that does not say it itself
+//   red_flag   yes or no, with a reaction; the practice's list of red flags counts as yes, and so
+//              do the published ones in everyday words
 //   start      HH:MM when the reaction began, may be blank
 //   length     how long it lasted ("40 min", "2 h"), may be blank
 //   note       free words
@@ -70,6 +72,7 @@ struct LogReport {
     int alreadyThere = 0; ///< lines that are in the workbook as they stand
     int leftOut = 0;      ///< lines of today and later that were not asked for
 
+    [[nodiscard]] int lineCount() const; ///< lines that bring something
     [[nodiscard]] int entryCount() const;
     [[nodiscard]] int reactionCount() const;
 };

@@ -1,5 +1,6 @@
 #include "exchange/log_line.h"
 
+#include "intake/felt_items.h"
 #include "intake/red_flags.h"
 
 #include <QCoreApplication>
@@ -10,6 +11,7 @@ namespace ladlework::exchange {
 namespace {
 
 constexpr int minutesPerHour = 60;
+constexpr int strongest = 10;
 
 QString say(const char* sentence) {
     return QCoreApplication::translate("LogCsv", sentence);
@@ -21,24 +23,33 @@ public:
     LineReader(const CsvRecord& record, const LogContext& context)
         : m_record(record), m_context(context) {}
 
-    tl::expected<LogAddition, LogRefusal> read() {
+    tl::expected<QList<LogAddition>, LogRefusal> read() {
         readDayAndMember();
         LogAddition addition;
         addition.line = m_record.line;
         const bool reacted = !cell(QStringLiteral("reaction")).isEmpty();
         if (!cell(QStringLiteral("amount")).isEmpty())
             addition.entry = readEntry(!reacted);
+        QList<intake::Reaction> reactions;
         if (reacted)
-            addition.reaction = readReaction();
+            reactions = readReactions();
         else
             refuseLoneReactionCells();
-        if (!addition.entry && !addition.reaction)
+        if (!addition.entry && !reacted)
             refuse(QStringLiteral("amount"),
                    say("There is neither an amount nor a reaction; write \"0\" or \"missed\" "
                        "where nothing was drunk."));
         if (m_refusal)
             return tl::unexpected<LogRefusal>(*m_refusal);
-        return addition;
+        QList<LogAddition> additions;
+        for (const intake::Reaction& reaction : reactions) {
+            addition.reaction = reaction;
+            additions.append(addition);
+            addition.entry.reset(); // what was drunk goes with the first
+        }
+        if (additions.isEmpty())
+            additions.append(addition);
+        return additions;
     }
 
 private:
@@ -141,29 +152,49 @@ private:
         return {};
     }
 
-    intake::Reaction readReaction() {
+    /// One reaction with the strength of its column; or, where that is blank, each of the cell with
+    /// its own.
+    QList<intake::Reaction> readReactions() {
+        const QString text = cell(QStringLiteral("reaction"));
+        if (!cell(QStringLiteral("strength")).isEmpty())
+            return {readReaction(text, cell(QStringLiteral("strength")))};
+        QStringList known;
+        for (const intake::SymptomKind& kind : intake::symptomKinds())
+            known.append(kind.name);
+        for (const intake::Symptom& own : m_context.records.symptoms)
+            known.append(own.name);
+        QList<intake::Reaction> reactions;
+        for (const QString& item : intake::feltItems(text, known)) {
+            const auto [words, strength] = known.contains(item, Qt::CaseInsensitive)
+                                               ? intake::FeltWords{item, QString()}
+                                               : intake::feltWords(item);
+            reactions.append(readReaction(words, strength));
+        }
+        return reactions;
+    }
+
+    intake::Reaction readReaction(const QString& words, const QString& strengthText) {
         const QString column = QStringLiteral("reaction");
         intake::Reaction reaction;
         reaction.member = m_member;
         reaction.day = m_day;
-        reaction.symptom = cell(column);
-        const QString strength = QStringLiteral("strength");
-        bool isNumber = false;
-        reaction.strength = cell(strength).toInt(&isNumber);
-        if (!isNumber || reaction.strength < 0 || reaction.strength > 10)
-            refuse(strength, say("A reaction needs a strength from 0 to 10."));
-        reaction.redFlag = readRedFlag();
+        reaction.symptom = words;
+        reaction.redFlag = readRedFlag() || intake::redFlagIn(words);
         for (const intake::SymptomKind& kind : intake::symptomKinds())
-            if (kind.id.compare(reaction.symptom, Qt::CaseInsensitive) == 0 ||
-                kind.name.compare(reaction.symptom, Qt::CaseInsensitive) == 0) {
+            if (kind.id.compare(words, Qt::CaseInsensitive) == 0 ||
+                kind.name.compare(words, Qt::CaseInsensitive) == 0)
                 reaction.symptom = kind.name;
-                reaction.redFlag = reaction.redFlag || kind.redFlag;
-            }
         for (const intake::Symptom& own : m_context.records.symptoms)
             if (own.name.compare(reaction.symptom, Qt::CaseInsensitive) == 0) {
                 reaction.symptom = own.name;
                 reaction.redFlag = reaction.redFlag || own.redFlag;
             }
+        bool isNumber = false;
+        reaction.strength = strengthText.toInt(&isNumber);
+        if (strengthText.isEmpty() && reaction.redFlag)
+            reaction.strength = strongest; // as where it is typed into a day
+        else if (!isNumber || reaction.strength < 0 || reaction.strength > strongest)
+            refuse(QStringLiteral("strength"), say("A reaction needs a strength from 0 to 10."));
         readTimes(reaction);
         reaction.note = cell(QStringLiteral("note"));
         accept(intake::check(reaction, m_context.days.today), column);
@@ -214,8 +245,8 @@ private:
 
 } // namespace
 
-tl::expected<LogAddition, LogRefusal> readLogLine(const CsvRecord& record,
-                                                  const LogContext& context) {
+tl::expected<QList<LogAddition>, LogRefusal> readLogLine(const CsvRecord& record,
+                                                         const LogContext& context) {
     if (record.fields.size() > context.columns.size())
         return tl::unexpected<LogRefusal>(
             {record.line,

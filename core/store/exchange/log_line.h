@@ -15,9 +15,10 @@ struct LogContext {
     QHash<QString, qsizetype> columns; ///< column name -> place in the record
 };
 
-/// Reads one line of a log; it is checked as the workbook would check it.
-tl::expected<LogAddition, LogRefusal> readLogLine(const CsvRecord& record,
-                                                  const LogContext& context);
+/// Reads one line of a log; it is checked as the workbook would check it. Gives an addition more,
+/// with the same line, for each further reaction in the cell ("hives 3; wheezing 2").
+tl::expected<QList<LogAddition>, LogRefusal> readLogLine(const CsvRecord& record,
+                                                         const LogContext& context);
 
 /// The day a line is of, shifted; an invalid one when it cannot be read.
 QDate dayOfLine(const CsvRecord& record, const LogContext& context);

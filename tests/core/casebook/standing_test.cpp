@@ -305,3 +305,42 @@ TEST_F(StandingTest, thePotScreenAndTheHandoutAgreeOnWhoMay) {
         }
     }
 }
+
+TEST_F(StandingTest, anAllergyStaysUntilALaterNoteDecidesOtherwise) {
+    using Verdict = people::ToleranceNote::Verdict;
+    struct Row {
+        Verdict later;
+        int day; ///< of October; the allergy is noted on the 10th
+        bool stands;
+    };
+    const QList<Row> rows{{Verdict::Avoid, 20, true},         {Verdict::TryAgainOn, 20, true},
+                          {Verdict::Fine, 20, false},         {Verdict::SmallAmounts, 20, false},
+                          {Verdict::Fine, 1, true},           {Verdict::Avoid, 10, true},
+                          {Verdict::SmallAmounts, 10, false}, {Verdict::SmallAmounts, 1, true}};
+    for (const Row& row : rows) {
+        FamilyRecords records = hand_made::records();
+        records.tolerances.clear();
+        people::ToleranceNote note;
+        note.id = ToleranceId{50};
+        note.member = ana;
+        note.subject = {people::Subject::Kind::Animal, QStringLiteral("beef")};
+        note.allergy = true;
+        note.noted = QDate(2026, 10, 10);
+        people::ToleranceNote other = note;
+        other.id = ToleranceId{51};
+        other.allergy = false;
+        other.verdict = row.later;
+        other.noted = QDate(2026, 10, row.day);
+        records.tolerances = {other, note};
+        const Casebook book = bookOf(records);
+        const auto name = people::verdictName(row.later).toStdString();
+        ASSERT_EQ(book.standing(ana)->tolerances.size(), 1);
+        EXPECT_EQ(book.standing(ana)->tolerances.first().allergy, row.stands) << name << row.day;
+        const std::vector<kitchen::Drinker> drinkers = book.drinkers();
+        EXPECT_EQ(drinkers.front().allergicTo.contains(QStringLiteral("beef")), row.stands)
+            << name << ' ' << row.day;
+        // Another member's note takes nothing back.
+        records.tolerances.first().member = ben;
+        EXPECT_TRUE(bookOf(records).standing(ana)->tolerances.first().allergy);
+    }
+}

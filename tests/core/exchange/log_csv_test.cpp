@@ -101,6 +101,57 @@ TEST_F(LogCsvTest, AListedRedFlagIsOneEvenWhenNobodySaysSo) {
     EXPECT_TRUE(report->additions[0].reaction->redFlag);
 }
 
+TEST_F(LogCsvTest, TheListOfThePracticeSaysWhatIsARedFlagToo) {
+    intake::Symptom own;
+    own.name = QStringLiteral("Shaking spells");
+    own.redFlag = true;
+    records.symptoms = {own};
+    const auto report = read(header + QStringLiteral("2026-11-20,Bo,,,,shaking SPELLS,1,,,,\n"));
+    ASSERT_TRUE(report);
+    ASSERT_EQ(report->additions.size(), 1);
+    EXPECT_TRUE(report->additions[0].reaction->redFlag);
+    EXPECT_EQ(report->additions[0].reaction->symptom, own.name);
+}
+
+TEST_F(LogCsvTest, EverydayWordsForAPublishedSignAreARedFlag) {
+    const QList<std::pair<QString, bool>> cases{{QStringLiteral("wheezing"), true},
+                                                {QStringLiteral("Swollen tongue"), true},
+                                                {QStringLiteral("passed out"), true},
+                                                {QStringLiteral("vomited"), false},
+                                                {QStringLiteral("itchy arm"), false}};
+    for (const auto& [felt, redFlag] : cases) {
+        const auto report =
+            read(header + QStringLiteral("2026-11-20,Bo,,,,%1,1,no,,,\n").arg(felt));
+        ASSERT_TRUE(report) << qPrintable(felt);
+        ASSERT_EQ(report->additions.size(), 1) << qPrintable(felt);
+        EXPECT_EQ(report->additions[0].reaction->redFlag, redFlag) << qPrintable(felt);
+        EXPECT_EQ(report->additions[0].reaction->symptom, felt);
+    }
+}
+
+TEST_F(LogCsvTest, ReadsSeveralReactionsFromOneCell) {
+    const auto report =
+        read(header + QStringLiteral("2026-11-20,Bo,1 cup,,,hives 3; wheezing 2,,,,,\n"
+                                     "2026-11-21,Bo,,,,\"hives 3, trouble breathing\",,,,,\n"
+                                     "2026-11-22,Bo,,,,\"hives 3, itchy\",,,,,\n"));
+    ASSERT_TRUE(report);
+    ASSERT_EQ(report->additions.size(), 4);
+    EXPECT_EQ(report->lineCount(), 2);
+    EXPECT_EQ(report->entryCount(), 1) << "what was drunk goes in once";
+    const QList<std::tuple<QString, int, bool>> felt{
+        {QStringLiteral("hives"), 3, false},
+        {QStringLiteral("wheezing"), 2, true},
+        {QStringLiteral("hives"), 3, false},
+        {QStringLiteral("trouble breathing"), 10, true}};
+    for (qsizetype i = 0; i < felt.size(); ++i) {
+        const intake::Reaction& reaction = *report->additions[i].reaction;
+        EXPECT_EQ(std::tuple(reaction.symptom, reaction.strength, reaction.redFlag), felt[i]);
+    }
+    ASSERT_EQ(report->refused.size(), 1) << "no strength";
+    EXPECT_EQ(report->refused[0].line, 4);
+    EXPECT_EQ(report->refused[0].column, QStringLiteral("strength"));
+}
+
 TEST_F(LogCsvTest, FindsTheJarThatWasThereOnTheDay) {
     const auto report = read(header + QStringLiteral("2026-11-18,Bo,1 cup,,jar 1,,,,,,\n"
                                                      "2026-11-25,Bo,1 cup,,jar 1,,,,,,\n"

@@ -1,9 +1,12 @@
+#include "intake/felt_items.h"
 #include "intake/red_flags.h"
 
 #include <QSet>
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <initializer_list>
+#include <string>
 
 namespace ladlework::intake {
 namespace {
@@ -70,6 +73,93 @@ TEST(RedFlagTest, saysWhatToDoForASymptomItKnows) {
                      "Lay the person down"));
     EXPECT_FALSE(
         hasCode(redFlagFindings(QStringLiteral("headache"), AgeBand::Adult, {}), u"red-flag-do"));
+}
+
+TEST(RedFlagTest, knowsEverydayWords) {
+    // The signs are those of NIAID/FAAN 2006, WAO 2020 and the American Academy of Pediatrics 2019;
+    // the words are how a parent would type them.
+    struct Case {
+        const char* typed;
+        const char* id; ///< null: no red flag
+    };
+    for (const Case& one :
+         std::initializer_list<Case>{{"wheezing", "trouble-breathing"},
+                                     {"a bit of WHEEZE after lunch", "trouble-breathing"},
+                                     {"short of breath", "trouble-breathing"},
+                                     {"can't breathe", "trouble-breathing"},
+                                     {"can\xE2\x80\x99t breathe well", "trouble-breathing"},
+                                     {"Trouble  breathing", "trouble-breathing"},
+                                     {"trouble-breathing", "trouble-breathing"},
+                                     {"swollen lips", "throat-or-tongue-swelling"},
+                                     {"swelling of the tongue", "throat-or-tongue-swelling"},
+                                     {"her face is swollen", "throat-or-tongue-swelling"},
+                                     {"throat swelling", "throat-or-tongue-swelling"},
+                                     {"faint", "fainting"},
+                                     {"she fainted", "fainting"},
+                                     {"passed out", "fainting"},
+                                     {"collapsed", "fainting"},
+                                     {"went limp", "fainting"},
+                                     {"unconscious", "fainting"},
+                                     {"blood in stool", "blood"},
+                                     {"blood in the vomit", "blood"},
+                                     {"black stool", "blood"},
+                                     {"hives all over", "hives-all-over"},
+                                     {"Hives, all over!", "hives-all-over"},
+                                     {"keeps vomiting", "repeated-vomiting"},
+                                     {"hives and wheezing", "trouble-breathing"},
+                                     {"hives", nullptr},
+                                     {"vomited", nullptr},
+                                     {"vomited once", nullptr},
+                                     {"flushed face", nullptr},
+                                     {"swollen belly", nullptr},
+                                     {"limping", nullptr},
+                                     {"blood pressure up", nullptr},
+                                     {"dark stool", nullptr},
+                                     {"the", nullptr},
+                                     {"", nullptr}}) {
+        SCOPED_TRACE(one.typed);
+        const SymptomKind* kind = redFlagIn(QString::fromUtf8(one.typed));
+        EXPECT_EQ(kind ? kind->id.toStdString() : std::string(), one.id ? one.id : "");
+    }
+}
+
+TEST(RedFlagTest, takesEachOfTheListForWhatItIs) {
+    for (const SymptomKind& kind : symptomKinds()) {
+        EXPECT_EQ(redFlagIn(kind.name), kind.redFlag ? &kind : nullptr) << qPrintable(kind.name);
+        EXPECT_TRUE(kind.redFlag || kind.also.isEmpty()) << qPrintable(kind.id);
+        for (const QString& form : kind.also) {
+            EXPECT_EQ(form, form.toLower().simplified());
+            EXPECT_EQ(redFlagIn(form), &kind) << qPrintable(form);
+        }
+    }
+}
+
+TEST(RedFlagTest, saysWhatToDoForEverydayWords) {
+    EXPECT_TRUE(says(redFlagFindings(QStringLiteral("passed out"), AgeBand::Adult, {}),
+                     "red-flag-do", "Lay the person down"));
+}
+
+TEST(RedFlagTest, reactionsArePartedWhereAStrengthStands) {
+    const QStringList known{QStringLiteral("Stool type 6, loose")};
+    const QList<std::pair<QString, QStringList>> cases{
+        {QStringLiteral("hives 3, trouble breathing 6"),
+         {QStringLiteral("hives 3"), QStringLiteral("trouble breathing 6")}},
+        {QStringLiteral("hives 3; wheezing 2"),
+         {QStringLiteral("hives 3"), QStringLiteral("wheezing 2")}},
+        {QStringLiteral("hives: 3 and wheezing"),
+         {QStringLiteral("hives: 3"), QStringLiteral("wheezing")}},
+        {QStringLiteral("hives 3 at 14:30 for 2 h, and wheezing 2; nausea 1"),
+         {QStringLiteral("hives 3 at 14:30 for 2 h"), QStringLiteral("wheezing 2"),
+          QStringLiteral("nausea 1")}},
+        {QStringLiteral("ache for 1 h and 20 min"), {QStringLiteral("ache for 1 h and 20 min")}},
+        {QStringLiteral("Trouble breathing, wheeze or noisy breathing 4"),
+         {QStringLiteral("Trouble breathing, wheeze or noisy breathing 4")}},
+        {QStringLiteral("stool type 6, loose 3, hives 2"),
+         {QStringLiteral("stool type 6, loose 3"), QStringLiteral("hives 2")}},
+        {QStringLiteral("sore and tired 3"), {QStringLiteral("sore and tired 3")}},
+        {QStringLiteral("  "), {}}};
+    for (const auto& [typed, items] : cases)
+        EXPECT_EQ(feltItems(typed, known), items) << qPrintable(typed);
 }
 
 } // namespace

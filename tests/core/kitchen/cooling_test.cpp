@@ -188,6 +188,37 @@ TEST(CoolingTest, TellsOfLidGlassAndSize) {
     EXPECT_FALSE(hasCode(cool(full(pan(4))).findings, u"container-too-small"));
 }
 
+// Melting a kilogram of ice takes 333 kJ (Boston University physics notes), cooling a litre of
+// water by a kelvin 4.18 kJ: 4 L from 95 to under 5 °C melt about 4.6 kg. To the tenth that is
+// printed, the end being between 1 and 5 °C.
+TEST(CoolingTest, TellsHowMuchIceTheBathMelts) {
+    CoolingInput bowl = full(potOf(26, 10));
+    bowl.volume = quantity::Volume::fromLitres(4);
+    const Cooling iced = cool(with(bowl, {iceBath(240), refrigerator()}));
+    const Finding* found = findingOf(iced, u"ice-needed");
+    ASSERT_NE(found, nullptr);
+    bool said = false;
+    for (const double endC : {1.0, 2.0, 3.0, 4.0, 5.0})
+        said = said || found->text.contains(
+                           QStringLiteral(" %1 kg").arg(4 * 4.18 * (95 - endC) / 333, 0, 'f', 1));
+    EXPECT_TRUE(said) << found->text.toStdString();
+    EXPECT_FALSE(hasCode(cool(bowl).findings, u"ice-needed"));
+}
+
+TEST(CoolingTest, TellsThatFreezingIsNotReckoned) {
+    EXPECT_TRUE(hasCode(cool(with(full(pan(3)), {refrigerator(-18)})).findings, u"below-freezing"));
+    EXPECT_FALSE(hasCode(cool(with(full(pan(3)), {refrigerator(1)})).findings, u"below-freezing"));
+}
+
+TEST(CoolingTest, WhatStartsBelowTheRuleIsToldFromItsOwnStart) {
+    CoolingInput cooler = full(pan(6));
+    cooler.start = celsius(30);
+    const Cooling cooling = cool(cooler);
+    const Finding* late = findingOf(cooling, u"cooling-second-stage-late");
+    ASSERT_NE(late, nullptr);
+    EXPECT_TRUE(late->text.startsWith(QStringLiteral("From 30"))) << late->text.toStdString();
+}
+
 TEST(CoolingTest, EveryFindingCarriesItsWords) {
     for (const CoolingInput& input :
          {full(potOf(20.32, 20.32, true)), with(full(pan(4)), {refrigerator(8)}),

@@ -101,6 +101,7 @@ TEST(DrinkerFindingsTest, AWordThatCoversNothingIsSaid) {
     const Brewed brewed = with(ann);
     const Finding* finding = findingOf(brewed, QStringLiteral("unknown-subject"));
     ASSERT_NE(finding, nullptr);
+    EXPECT_EQ(finding->severity, Finding::Severity::Caution) << "nobody was kept from anything";
     EXPECT_TRUE(finding->text.contains(QStringLiteral("chiken")));
 }
 

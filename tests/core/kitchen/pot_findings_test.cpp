@@ -2,6 +2,8 @@
 
 #include "kitchen_samples.h"
 
+#include <numbers>
+
 #include <functional>
 
 namespace ladlework::kitchen {
@@ -175,19 +177,20 @@ TEST(PotFindingsTest, TheSizeNamedWouldDo) {
     const Finding* finding = findingOf(brewed, QStringLiteral("vessel-too-small"));
     ASSERT_NE(finding, nullptr);
     EXPECT_GT(*finding->value, *finding->limit);
-    input.vessel.height = heightNeeded(brewed.fill, input.vessel.diameter, catalogue());
+    input.vessel.height = heightNeeded(brewed.fill, input.vessel, catalogue());
     EXPECT_EQ(findingOf(brew(input, catalogue()), QStringLiteral("vessel-too-small")), nullptr);
 }
 
 // Common practice, no source: 5 cm or a tenth of the height, whichever is more.
 TEST(PotFindingsTest, HeadspaceIsTheLargerOfBothRules) {
-    const auto width = quantity::Length::fromCentimetres(20);
+    Vessel vessel;
+    vessel.diameter = quantity::Length::fromCentimetres(20);
     const double area = 314.1592653589793;
     EXPECT_NEAR(
-        heightNeeded(Volume::fromMillilitres(area * 20), width, catalogue()).toCentimetres(), 25,
+        heightNeeded(Volume::fromMillilitres(area * 20), vessel, catalogue()).toCentimetres(), 25,
         1e-9);
     EXPECT_NEAR(
-        heightNeeded(Volume::fromMillilitres(area * 63), width, catalogue()).toCentimetres(), 70,
+        heightNeeded(Volume::fromMillilitres(area * 63), vessel, catalogue()).toCentimetres(), 70,
         1e-9);
 }
 
@@ -196,8 +199,25 @@ TEST(PotFindingsTest, TheFillAllowedNeedsJustThatHeight) {
         Vessel vessel = samples::chickenPot().vessel;
         vessel.height = quantity::Length::fromCentimetres(height);
         const Volume allowed = fillAllowed(vessel, catalogue());
-        EXPECT_NEAR(heightNeeded(allowed, vessel.diameter, catalogue()).toCentimetres(), height,
-                    1e-9);
+        EXPECT_NEAR(heightNeeded(allowed, vessel, catalogue()).toCentimetres(), height, 1e-9);
+    }
+}
+
+// From memory, no source read: a pressure cooker is filled to two thirds at most. Its lid also
+// holds off the boiling point of the place.
+TEST(PotFindingsTest, APressureCookerIsFilledToTwoThirdsAtMost) {
+    BrewInput input = samples::chickenPot();
+    input.vessel.place = Vessel::Place::PressureCooker;
+    input.pot.water = Volume::fromLitres(8); // so high that a third is more than 5 cm
+    input.altitude = quantity::Length::fromMetres(3000);
+    const double area = std::numbers::pi * 14 * 14;
+    const double fill = brew(input, catalogue()).fill.toMillilitres();
+    for (const auto& [share, fits] : {std::pair{0.66, true}, std::pair{0.67, false}}) {
+        input.vessel.height = quantity::Length::fromCentimetres(fill / area / share);
+        const Brewed brewed = brew(input, catalogue());
+        EXPECT_EQ(findingOf(brewed, QStringLiteral("vessel-too-small")) == nullptr, fits) << share;
+        EXPECT_EQ(findingOf(brewed, QStringLiteral("boiling-capped")), nullptr);
+        EXPECT_GT(brewed.simmering, brewed.boiling);
     }
 }
 

@@ -21,10 +21,11 @@ TEST(PotNotesTest, EachKindOfRawCutIsNamedOnceWithItsDays) {
     pot.cuts.append(samples::cut(QStringLiteral("fish-head"), 500));
     pot.cuts.append(samples::cut(QStringLiteral("pork-foot"), 500));
     const Findings notes = standingNotes(pot, catalogue());
-    EXPECT_EQ(codesOf(pot),
-              QStringList({QStringLiteral("raw-poultry"), QStringLiteral("raw-land-animal"),
-                           QStringLiteral("raw-fish"), QStringLiteral("no-home-canning"),
-                           QStringLiteral("local-rules-first")}));
+    EXPECT_EQ(
+        codesOf(pot),
+        QStringList({QStringLiteral("raw-poultry"), QStringLiteral("raw-land-animal"),
+                     QStringLiteral("raw-fish"), QStringLiteral("bones-strained-out"),
+                     QStringLiteral("no-home-canning"), QStringLiteral("local-rules-first")}));
     // FoodSafety.gov cold storage chart: 1 to 2 days for poultry and fish, 3 to 5 for other meat.
     EXPECT_TRUE(notes[0].text.contains(QStringLiteral("1 to 2 days")));
     EXPECT_EQ(notes[0].field, QStringLiteral("cuts[0]"));
@@ -43,8 +44,9 @@ TEST(PotNotesTest, CookedBonesHaveNoRawDays) {
     Pot pot = samples::chickenPot().pot;
     for (CutInPot& cut : pot.cuts)
         cut.raw = false;
-    EXPECT_EQ(codesOf(pot), QStringList({QStringLiteral("no-home-canning"),
-                                         QStringLiteral("local-rules-first")}));
+    EXPECT_EQ(codesOf(pot),
+              QStringList({QStringLiteral("bones-strained-out"), QStringLiteral("no-home-canning"),
+                           QStringLiteral("local-rules-first")}));
 }
 
 } // namespace ladlework::kitchen

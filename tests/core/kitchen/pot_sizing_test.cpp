@@ -158,7 +158,8 @@ TEST(PotSizingTest, ThePotCoversTheDaysOfThoseWhoMay) {
             ASSERT_TRUE(pot) << toLine(pot.error()).toStdString();
             const Brewed brewed = rebrewed(input, *pot);
             ASSERT_TRUE(brewed.coverDays);
-            EXPECT_NEAR(brewed.coverDays->best, days, roundingMl(*pot, measures) / 1500);
+            EXPECT_GE(brewed.coverDays->best, days) << "what is rounded is never too little";
+            EXPECT_LE(brewed.coverDays->best, days + 2 * roundingMl(*pot, measures) / 1500);
         }
     }
 }

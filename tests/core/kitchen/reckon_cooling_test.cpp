@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <QJsonArray>
+#include <algorithm>
 
 namespace ladlework::kitchen {
 
@@ -82,12 +83,20 @@ TEST(ReckonCoolingTest, AllTheStockIsSharedOutAndOneContainerIsLookedAt) {
     // More stock than the container: the times are still those of the one that is full.
     const QJsonObject more = reckoned(changed(tray, "4000", "9000"));
     EXPECT_EQ(number(more, "min_57c_to_5c"), number(out, "min_57c_to_5c"));
+    const auto saysSeveral = [](const QJsonObject& result) {
+        const QJsonArray findings = result.value(QStringLiteral("findings")).toArray();
+        return std::ranges::any_of(findings, [](const QJsonValue& finding) {
+            return finding[QStringLiteral("code")] == QStringLiteral("one-of-several");
+        });
+    };
+    EXPECT_TRUE(saysSeveral(more));
     // Less stock than its fill: the depth is what the volume gives.
     const QJsonObject less = reckoned(changed(tray, "4000", "1000"));
     EXPECT_LT(number(less, "min_57c_to_5c"), number(out, "min_57c_to_5c"));
     const QJsonObject one = less.value(QStringLiteral("fewest_containers")).toObject();
     EXPECT_EQ(number(one, "count"), 1);
     EXPECT_NEAR(number(one, "depth_cm"), 1000.0 / (30 * 24), 1e-9);
+    EXPECT_FALSE(saysSeveral(less));
 }
 
 TEST(ReckonCoolingTest, NullWhereItIsNeverReached) {

@@ -119,6 +119,18 @@ TEST(ReckonPotTest, OptionalPartsAreReckoned) {
                      QStringLiteral("value")}));
 }
 
+// A capital or a blank too many must not let anything into a pot.
+TEST(ReckonPotTest, WhatMayNotIsReadInAnyCase) {
+    for (const char* subject : {"chicken", "Chicken", " Poultry ", "ONION"}) {
+        const QByteArray members =
+            QByteArray(R"("members": [{"name": "Ann", "may_not": [")") + subject + R"("]}])";
+        const auto out = reckonPot(object(with(members.constData())), catalogue());
+        ASSERT_TRUE(out);
+        const QJsonObject who = out->value(QStringLiteral("who")).toArray().at(0).toObject();
+        EXPECT_FALSE(who.value(QStringLiteral("may")).toBool(true)) << subject;
+    }
+}
+
 TEST(ReckonPotTest, SaysWhatHoldsOfEveryPot) {
     const QJsonObject out = *reckonPot(object(smallest()), catalogue());
     QStringList codes;
@@ -230,7 +242,7 @@ TEST(ReckonPotTest, APotThatBoilsDryHasNoStrength) {
     const auto out = reckonPot(input, catalogue());
     ASSERT_TRUE(out);
     for (const char* key : {"protein_g_per_100ml", "gelatin_g_per_100ml", "sodium_mg_per_100ml",
-                            "potassium_mg_per_100ml"})
+                            "potassium_mg_per_100ml", "set"})
         EXPECT_TRUE(out->value(QLatin1String(key)).isNull()) << key;
     EXPECT_TRUE(out->value(QStringLiteral("stock_ml")).isObject());
     bool stopped = false;

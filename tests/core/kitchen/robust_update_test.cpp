@@ -68,6 +68,18 @@ TEST(RobustUpdateTest, AnOddOneCountsByTheWeightOfTheTDistribution) {
     EXPECT_LT(update.posterior.mean, 1 + 2.0 / 6 / 10);
 }
 
+// One that nothing stands beside may be the odd one, however well it was measured: it moves the
+// mean half the way at most, and takes away no more of the spread than a second prior would.
+TEST(RobustUpdateTest, ALoneMeasurementGoesHalfTheWayAtMost) {
+    const RobustUpdate update = robustlyUpdated({0, 0.5}, {{1, 0.01}}, freedom);
+    EXPECT_GT(update.posterior.mean, 0);
+    EXPECT_LE(update.posterior.mean, 0.5 + 1e-9);
+    EXPECT_GE(update.posterior.deviation, 0.5 / std::sqrt(2.0) - 1e-9);
+    // A second one beside it that agrees lets both count.
+    const RobustUpdate two = robustlyUpdated({0, 0.5}, {{1, 0.2}, {1, 0.2}}, freedom);
+    EXPECT_GT(two.posterior.mean, 0.6);
+}
+
 TEST(RobustUpdateTest, TheFartherOffAnOddOneTheLessItMoves) {
     double last = 1;
     for (double place : {3.0, 5.0, 10.0, 100.0}) {

@@ -29,6 +29,38 @@ TEST(WhoMayTest, AnimalCutIngredientAndWiderWordsForbid) {
     }
 }
 
+// The same plant in another form, and a fish that the fishmonger's wider word stands for.
+TEST(WhoMayTest, ANameCoversItsOtherForms) {
+    struct Row {
+        const char* subject;
+        const char* cut;
+        const char* item;
+    };
+    for (const Row& row :
+         {Row{"onion", "beef-shank", "sweet-onion"}, Row{"onion", "beef-shank", "shallot"},
+          Row{"celery", "beef-shank", "celeriac"},
+          Row{"peppercorns", "beef-shank", "ground-pepper"},
+          Row{"parsley", "beef-shank", "parsley-dried"}, Row{"white-fish", "cod-whole", "carrot"},
+          Row{"cod", "fish-head", "carrot"}}) {
+        BrewInput input = samples::beefPot();
+        input.pot.cuts = {samples::cut(QLatin1String(row.cut), 1000)};
+        input.pot.extras = {samples::extra(QLatin1String(row.item), 100)};
+        Drinker ann = drinker(QStringLiteral("Ann"), AgeBand::Adult, 1000);
+        EXPECT_TRUE(judged(ann, input).may);
+        ann.mayNot = {QLatin1String(row.subject)};
+        EXPECT_FALSE(judged(ann, input).may) << row.subject;
+    }
+}
+
+TEST(WhoMayTest, AnInfantIsAskedForAnUnsaltedPotWhateverTheSalt) {
+    BrewInput input = samples::chickenPot();
+    const Drinker bo = drinker(QStringLiteral("Bo"), AgeBand::InfantStartingSolids, 100);
+    input.pot.salt = {};
+    EXPECT_TRUE(judged(bo, input).why.isEmpty());
+    input.pot.extras.append(samples::extra(QStringLiteral("sea-salt"), 5));
+    EXPECT_FALSE(judged(bo, input).why.isEmpty());
+}
+
 TEST(WhoMayTest, OtherSubjectsDoNot) {
     Drinker ann = drinker(QStringLiteral("Ann"), AgeBand::Adult, 1000);
     ann.mayNot = {QStringLiteral("fish"), QStringLiteral("celery"), QStringLiteral("turkey")};

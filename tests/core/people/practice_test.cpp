@@ -46,7 +46,12 @@ INSTANTIATE_TEST_SUITE_P(
         PracticeCase{"number", [](Practice& p) { p.emergencyNumber = QStringLiteral("911"); }, ""},
         PracticeCase{"numberInWords",
                      [](Practice& p) { p.emergencyNumber = QStringLiteral("call an ambulance"); },
-                     "emergencyNumber"}),
+                     "emergencyNumber"},
+        PracticeCase{"currency", [](Practice& p) { p.currency = QStringLiteral("$"); }, ""},
+        PracticeCase{"priceAsCurrency", [](Practice& p) { p.currency = QStringLiteral("$4"); },
+                     "currency"},
+        PracticeCase{"longCurrency", [](Practice& p) { p.currency = QStringLiteral("dollars"); },
+                     "currency"}),
     [](const auto& named) { return std::string(named.param.name); });
 
 } // namespace

@@ -202,6 +202,17 @@ TEST(MeasurePrinterTest, PrintsAVolumeRangeInOneUnit) {
                   row.text);
 }
 
+TEST(MeasurePrinterTest, PrintsAVolumeInTheUnitOfAnother) {
+    const auto cups = [](double count) {
+        return Volume::fromCups(count);
+    };
+    EXPECT_EQ(printVolumeLike(cups(4), cups(16), us), QStringLiteral("1 quart"));
+    EXPECT_EQ(printVolumeLike(cups(16), cups(2), us), QStringLiteral("16 cups"));
+    EXPECT_EQ(printVolumeLike(Volume::fromLitres(0.9), Volume::fromLitres(4), metric),
+              QStringLiteral("0.9 L"));
+    EXPECT_EQ(printVolumeLike(cups(4), Volume(), us), printVolume(cups(4), us));
+}
+
 TEST(MeasurePrinterTest, PrintsAMassRangeInOneUnit) {
     const auto printed = [](double low, double best, double high, MeasureSystem system) {
         return printMassRange(Mass::fromGrams(low), Mass::fromGrams(best), Mass::fromGrams(high),

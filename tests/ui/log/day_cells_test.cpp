@@ -56,6 +56,10 @@ const ReactionCase reactions[] = {
     {"fainting 4", false, false, "fainting", 4, true},
     {"b 3", false, false, "b", 3, false}, // two begin so: kept as it was typed
     {"odd taste 0", false, false, "odd taste", 0, false},
+    {"wheezing 2", false, false, "wheezing", 2, true}, // on no list here, published all the same
+    {"passed out", false, false, "passed out", 10, true},
+    {"hives 3", false, false, "hives", 3, false},
+    {"vomited 2", false, false, "vomited", 2, false},
     {"fine", false, true, "", 0, false},
     {"none", false, true, "", 0, false},
     {"", false, true, "", 0, false},
@@ -144,6 +148,38 @@ TEST(DayCellsTest, ReactionsThatCannotBeRead) {
         ASSERT_FALSE(cell);
         EXPECT_EQ(cell.error().kind, Problem::Kind::BadInput);
     }
+}
+
+TEST(DayCellsTest, SeveralReactionsAreReadOneByOne) {
+    struct SeveralCase {
+        const char* text;
+        QList<ReactionCase> cells;
+    };
+    for (const SeveralCase& expected : std::initializer_list<SeveralCase>{
+             {"hives 3, trouble breathing 6",
+              {{"", false, false, "hives", 3, false},
+               {"", true, false, "trouble breathing", 6, true}}},
+             {"hives 3; wheezing 2",
+              {{"", false, false, "hives", 3, false}, {"", true, false, "wheezing", 2, true}}},
+             {"+ bloat 1 and fainting",
+              {{"", true, false, "bloating", 1, false}, {"", true, false, "fainting", 10, true}}},
+             {"bloating 3", {{"", false, false, "bloating", 3, false}}},
+             {"fine", {{"", false, true, "", 0, false}}},
+             {"", {{"", false, true, "", 0, false}}}}) {
+        SCOPED_TRACE(expected.text);
+        const auto cells = readReactions(QString::fromUtf8(expected.text), symptoms);
+        ASSERT_TRUE(cells);
+        ASSERT_EQ(cells->size(), expected.cells.size());
+        for (qsizetype i = 0; i < cells->size(); ++i) {
+            EXPECT_EQ(cells->at(i).another, expected.cells[i].another);
+            EXPECT_EQ(cells->at(i).none, expected.cells[i].none);
+            EXPECT_EQ(cells->at(i).symptom, QString::fromUtf8(expected.cells[i].symptom));
+            EXPECT_EQ(cells->at(i).strength, expected.cells[i].strength);
+            EXPECT_EQ(cells->at(i).redFlag, expected.cells[i].redFlag);
+        }
+    }
+    for (const char* text : {"hives 3, bloating", "hives 3; bloating 11", "hives 3, fine"})
+        EXPECT_FALSE(readReactions(QString::fromUtf8(text), symptoms)) << text;
 }
 
 } // namespace ladlework::ui

@@ -222,6 +222,22 @@ TEST_F(LogScreenTest, RedFlagStopsAndSaysWhatToDo) {
     EXPECT_FALSE(panel->isVisible()) << "it belongs to its day";
 }
 
+TEST_F(LogScreenTest, SeveralReactionsGoInAsOneAction) {
+    goTo(0, felt);
+    type(QStringLiteral("tingling 3; wheezing 2"));
+    ASSERT_EQ(reactions().size(), 2);
+    EXPECT_EQ(reactions().first().symptom, QStringLiteral("tingling"));
+    EXPECT_FALSE(reactions().first().redFlag);
+    EXPECT_TRUE(reactions().last().redFlag);
+    EXPECT_TRUE(m_screen.findChild<WhatNowPanel*>()->isVisible());
+    const QString follows = m_table->model()->index(0, felt + 1).data().toString();
+    EXPECT_TRUE(follows.contains(QStringLiteral("\"tingling\" is not on the list")))
+        << qPrintable(follows);
+    EXPECT_FALSE(follows.contains(QStringLiteral("wheezing\" is not"))) << qPrintable(follows);
+    ASSERT_TRUE(m_family.workbook().undo());
+    EXPECT_TRUE(reactions().isEmpty());
+}
+
 TEST_F(LogScreenTest, RedFlagOfAChildShowsDehydrationAndTheNumber) {
     people::Practice practice = m_family.workbook().practice().practice();
     practice.emergencyNumber = QStringLiteral("112");

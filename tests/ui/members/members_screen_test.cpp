@@ -2,6 +2,7 @@
 
 #include "ui/members/phase_change.h"
 #include "ui/members/subject_picker.h"
+#include "ui/members/tolerance_model.h"
 #include "ui/shared/by_name.h"
 #include "ui/shared/day_edit.h"
 #include "ui/shared/family_workbook.h"
@@ -9,6 +10,7 @@
 #include "ui/shared/text_field.h"
 
 #include <QAction>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QListView>
 #include <QListWidget>
@@ -289,6 +291,48 @@ TEST_F(MembersScreenTest, RetryIsPlannedAndItsOutcomeWritesTheNote) {
               people::ToleranceNote::Verdict::Avoid);
 }
 
+TEST_F(MembersScreenTest, ChangedVerdictCarriesTheAllergyOver) {
+    choose(2);
+    people::ToleranceNote allergy = standing(QStringLiteral("Cy Hale"))->tolerances.first();
+    allergy.allergy = true;
+    allergy.noted = FamilyWorkbook::today();
+    ASSERT_TRUE(
+        m_family.workbook().act(QStringLiteral("Noted"), [&](store::Action& action) -> Outcome {
+            const auto added = m_family.workbook().families().addTolerance(action, allergy);
+            return added ? Outcome{} : Outcome(passOn(added));
+        }));
+    auto* change = byText<QPushButton>(m_screen, QStringLiteral("Change the verdict"));
+    auto* tick = byText<QCheckBox>(m_screen, QStringLiteral("Allergy or severe reaction"));
+    auto* reason = byName<TextField>(m_screen, QStringLiteral("Why"));
+    const auto writeReason = [reason] {
+        reason->setFocus();
+        QTest::keyClicks(reason, QStringLiteral("hives again"));
+        QTest::keyClick(reason, Qt::Key_Return);
+    };
+    change->click();
+    EXPECT_TRUE(tick->isChecked());
+    EXPECT_TRUE(tick->hasFocus());
+    writeReason();
+    EXPECT_EQ(m_family.casebook()->records().tolerances.size(), 3);
+    EXPECT_TRUE(m_family.casebook()->records().tolerances.last().allergy);
+    // A plain avoid, ticked off by hand, takes the allergy from no pot, and the tick comes again.
+    change->click();
+    tick->click();
+    ASSERT_FALSE(tick->isChecked());
+    writeReason();
+    EXPECT_FALSE(m_family.casebook()->records().tolerances.last().allergy);
+    EXPECT_TRUE(standing(QStringLiteral("Cy Hale"))->tolerances.first().allergy);
+    auto* table = byName<QTableView>(m_screen, QStringLiteral("Tolerance notes"));
+    EXPECT_EQ(table->model()->index(0, ToleranceModel::VerdictColumn).data().toString(),
+              QStringLiteral("Avoid: allergy"));
+    table->selectRow(0);
+    change->click();
+    EXPECT_TRUE(tick->isChecked());
+    // A note without an allergy brings no tick.
+    choose(0);
+    EXPECT_FALSE(tick->isChecked());
+}
+
 TEST_F(MembersScreenTest, AllergyOffersNoRetry) {
     choose(2);
     people::ToleranceNote allergy = standing(QStringLiteral("Cy Hale"))->tolerances.first();
@@ -304,6 +348,7 @@ TEST_F(MembersScreenTest, AllergyOffersNoRetry) {
     EXPECT_FALSE(byName<DayEdit>(m_screen, QStringLiteral("First day of the retry"))->isVisible());
     // Nor can a day for it be written into a note.
     byText<QPushButton>(m_screen, QStringLiteral("Change the verdict"))->click();
+    byText<QCheckBox>(m_screen, QStringLiteral("Allergy or severe reaction"))->click();
     auto* verdict = byName<QComboBox>(m_screen, QStringLiteral("How it is taken"));
     verdict->setCurrentIndex(
         verdict->findData(people::verdictId(people::ToleranceNote::Verdict::TryAgainOn)));

@@ -47,7 +47,7 @@ const ChangeCase cases[] = {
      [](Pot& pot) {
          pot.coolIn = ContainerId{3};
      }},
-    {"Chose to cool Chicken legs on the counter first, then the refrigerator",
+    {"Chose to cool Chicken legs on the counter, then refrigerator",
      [](Pot& pot) {
          pot.coolingWay = kitchen::CoolingWay::Counter;
      }},

@@ -88,8 +88,8 @@ TEST_F(PotCoolingTest, AUsualContainerBecomesTheKitchensInOneAction) {
 TEST_F(PotCoolingTest, WayIsKeptOnThePot) {
     pick(way(), QStringLiteral("ice bath"));
     EXPECT_EQ(chicken().coolingWay, kitchen::CoolingWay::IceBath);
-    EXPECT_EQ(lastSentence(), QStringLiteral("Chose to cool Chicken legs stirred in an ice bath, "
-                                             "then the refrigerator"));
+    EXPECT_EQ(lastSentence(), QStringLiteral("Chose to cool Chicken legs in an ice bath, "
+                                             "then refrigerator"));
 }
 
 TEST_F(PotCoolingTest, PotOfThePracticeKeepsNoContainer) {

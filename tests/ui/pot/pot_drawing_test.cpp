@@ -56,13 +56,14 @@ Volume water(const QSignalSpy& spy) {
 } // namespace
 
 TEST_F(PotDrawingTest, DraggingIsEnteringTheWater) {
-    mouse(QEvent::MouseButtonPress, 200);
-    mouse(QEvent::MouseMove, 180);
+    const double line = m_drawing.waterLine();
+    mouse(QEvent::MouseButtonPress, line);
+    mouse(QEvent::MouseMove, line - 10);
     const Volume lower = water(m_draggedTo);
-    mouse(QEvent::MouseMove, 120);
+    mouse(QEvent::MouseMove, line - 60);
     EXPECT_GT(water(m_draggedTo), lower) << "higher is more water";
     EXPECT_EQ(m_chosen.size(), 0) << "not before it is let go";
-    mouse(QEvent::MouseButtonRelease, 120);
+    mouse(QEvent::MouseButtonRelease, line - 60);
     ASSERT_EQ(m_chosen.size(), 1);
     EXPECT_EQ(water(m_chosen), water(m_draggedTo));
     EXPECT_EQ(water(m_chosen),
@@ -70,8 +71,19 @@ TEST_F(PotDrawingTest, DraggingIsEnteringTheWater) {
         << "an amount that the kitchen can measure";
 }
 
+TEST_F(PotDrawingTest, AClickBesideTheLineChangesNothing) {
+    for (double away : {-60.0, 60.0}) {
+        mouse(QEvent::MouseButtonPress, m_drawing.waterLine() + away);
+        mouse(QEvent::MouseMove, m_drawing.waterLine() + away / 2);
+        mouse(QEvent::MouseButtonRelease, m_drawing.waterLine() + away / 2);
+    }
+    EXPECT_EQ(m_draggedTo.size(), 0);
+    EXPECT_EQ(m_chosen.size(), 0);
+}
+
 TEST_F(PotDrawingTest, LineStaysInsideTheVessel) {
-    mouse(QEvent::MouseButtonPress, -500);
+    mouse(QEvent::MouseButtonPress, m_drawing.waterLine());
+    mouse(QEvent::MouseMove, -500);
     const auto brim = water(m_draggedTo);
     EXPECT_LE(brim, m_book->brewInput(m_pot).vessel.capacity());
     mouse(QEvent::MouseMove, 5000);

@@ -91,7 +91,7 @@ TEST_F(ProgressScreenTest, StoppedLadderGoesOnByARecordedDecision) {
     EXPECT_TRUE(reason()->isVisible());
     EXPECT_EQ(worstOf(m_screen.findings()), Finding::Severity::Stop);
     auto* rung = byName<QComboBox>(m_screen, QStringLiteral("Rung to go on from"));
-    EXPECT_EQ(rung->currentIndex(), 0) << "one rung below the one in force";
+    EXPECT_EQ(rung->currentIndex(), 0) << "the lowest rung";
     m_screen.showField(QStringLiteral("decision"));
     EXPECT_TRUE(rung->hasFocus());
     QTest::keyClicks(reason(), QStringLiteral("Dr Imura agreed on the phone"));

@@ -60,7 +60,8 @@ TEST_F(PracticePageTest, refrigeratorDaysCannotBeLoosenedBeyondTheChart) {
 }
 
 TEST_F(PracticePageTest, anUnusableEmergencyNumberIsToldAndTakenBack) {
-    auto* number = m_page->findChildren<TextField*>().last();
+    auto* number = m_page->findChildren<TextField*>().at(2); // after name and practitioner
+    ASSERT_EQ(number->placeholderText(), QStringLiteral("the number to dial in an emergency"));
     const QString before = number->text();
     number->setFocus();
     number->selectAll();
@@ -70,6 +71,22 @@ TEST_F(PracticePageTest, anUnusableEmergencyNumberIsToldAndTakenBack) {
     EXPECT_FALSE(problem().isEmpty());
     EXPECT_EQ(number->text(), before);
     EXPECT_EQ(m_workbook->practice().practice().emergencyNumber, before);
+}
+
+TEST_F(PracticePageTest, TheCurrencyIsASignAndNoPrice) {
+    auto* currency = m_page->findChildren<TextField*>().at(3);
+    ASSERT_EQ(currency->placeholderText(), QStringLiteral("such as $"));
+    const auto type = [currency](const QString& text) {
+        currency->setFocus();
+        currency->selectAll();
+        QTest::keyClicks(currency, text);
+        QTest::keyClick(currency, Qt::Key_Return);
+    };
+    type(QStringLiteral("CHF"));
+    EXPECT_EQ(m_workbook->practice().practice().currency, QStringLiteral("CHF"));
+    type(QStringLiteral("$4"));
+    EXPECT_FALSE(problem().isEmpty());
+    EXPECT_EQ(m_workbook->practice().practice().currency, QStringLiteral("CHF"));
 }
 
 TEST_F(PracticePageTest, ReactionsAreAddedOrderedAndTakenOffByKeys) {
