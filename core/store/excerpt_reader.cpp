@@ -151,7 +151,7 @@ private:
         }
         for (kitchen::Lot& lot :
              readAll(m_database, QString(pastLots), readLot, m_latest, m_earliest, m_latest))
-            give(&FamilyRecords::lots, cooked.value(lot.batch), std::move(lot));
+            give(&FamilyRecords::lots, cooked.value(lot.batch), lot);
         readPotNames();
     }
 
