@@ -27,7 +27,7 @@ Result<QJsonObject> reckonPot(const QJsonObject& input) {
 
 struct Computation {
     QLatin1String name;
-    Result<QJsonObject> (*reckon)(const QJsonObject&);
+    Result<QJsonObject> (*reckon)(const QJsonObject&) = nullptr;
 };
 
 const std::array computations{
