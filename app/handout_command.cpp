@@ -106,13 +106,11 @@ Result<Answer> runHandout(const Words& words, const Outside& outside) {
     if (const Outcome target = checkTarget(*out, words.at(0)); !target)
         return passOn(target);
 
-    const Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
-    if (!catalogue)
-        throw std::runtime_error(toLine(catalogue.error()).toStdString());
+    const kitchen::Catalogue catalogue = valueOrThrow(kitchen::Catalogue::load());
     const auto open = openFamily(words, store::Opening::ToRead, outside);
     if (!open)
         return passOn(open);
-    const casebook::Casebook casebook(open->records, *catalogue,
+    const casebook::Casebook casebook(open->records, catalogue,
                                       outside.clock.today(open->records.family.zone));
     const handout::Document document = handout::familyHandout(casebook, *options);
     if (const Outcome written = outside.writePdf(document, *out); !written)

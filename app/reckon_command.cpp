@@ -19,10 +19,8 @@ QString say(const char* sentence) {
 }
 
 Result<QJsonObject> reckonPot(const QJsonObject& input) {
-    const Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
-    if (!catalogue)
-        throw std::runtime_error(toLine(catalogue.error()).toStdString());
-    return kitchen::reckonPot(input, *catalogue);
+    const kitchen::Catalogue catalogue = valueOrThrow(kitchen::Catalogue::load());
+    return kitchen::reckonPot(input, catalogue);
 }
 
 struct Computation {

@@ -50,12 +50,10 @@ Result<Answer> runSample(const Words& words, const Outside& outside) {
     if (QFileInfo::exists(path))
         return problem(Problem::Kind::Refused, say("The file is there already; name a new one."),
                        path);
-    const Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
-    if (!catalogue)
-        throw std::runtime_error(toLine(catalogue.error()).toStdString());
+    const kitchen::Catalogue catalogue = valueOrThrow(kitchen::Catalogue::load());
     const auto workbook =
-        *size ? exchange::createInventedPractice(path, **size, *catalogue, outside.clock)
-              : exchange::createSamplePractice(path, *catalogue, outside.clock);
+        *size ? exchange::createInventedPractice(path, **size, catalogue, outside.clock)
+              : exchange::createSamplePractice(path, catalogue, outside.clock);
     if (!workbook)
         return inFile(path, workbook.error());
     const QJsonObject json{

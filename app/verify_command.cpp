@@ -43,15 +43,13 @@ Findings deriveAll(store::Workbook& workbook, const kitchen::Catalogue& catalogu
 
 Result<Answer> runVerify(const Words& words, const Outside& outside) {
     const QString path = words.at(0);
-    const Result<kitchen::Catalogue> catalogue = kitchen::Catalogue::load();
-    if (!catalogue)
-        throw std::runtime_error(toLine(catalogue.error()).toStdString());
+    const kitchen::Catalogue catalogue = valueOrThrow(kitchen::Catalogue::load());
     const auto workbook = openWorkbook(path, store::Opening::ToRead, outside);
     if (!workbook)
         return passOn(workbook);
     Findings findings = (*workbook)->verify();
     if (findings.isEmpty())
-        findings = deriveAll(**workbook, *catalogue, outside);
+        findings = deriveAll(**workbook, catalogue, outside);
 
     Answer answer;
     answer.json = QJsonObject{{QStringLiteral("workbook"), path},

@@ -19,6 +19,14 @@ void KeepingReporter::ReportRuns(const std::vector<Run>& runs) {
     ConsoleReporter::ReportRuns(runs);
 }
 
+bool runAll(KeepingReporter& reporter, int argc, char** argv) {
+    benchmark::Initialize(&argc, argv);
+    if (benchmark::ReportUnrecognizedArguments(argc, argv))
+        return false;
+    benchmark::RunSpecifiedBenchmarks(&reporter);
+    return true;
+}
+
 bool allMet(const std::vector<Goal>& goals, std::ostream& out) {
     bool all = true;
     out << "\nGoals\n" << std::fixed << std::setprecision(3);

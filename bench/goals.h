@@ -21,6 +21,10 @@ private:
     std::map<std::string, double> m_times;
 };
 
+/// Runs the benchmarks of this program that the arguments ask for; false when an argument is not
+/// known (said on standard error).
+bool runAll(KeepingReporter& reporter, int argc, char** argv);
+
 /// Something that must stay below a limit.
 struct Goal {
     std::string what;

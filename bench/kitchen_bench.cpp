@@ -106,11 +106,9 @@ void coolingWithSearch(benchmark::State& state) {
 BENCHMARK(coolingWithSearch)->Unit(benchmark::kMillisecond);
 
 int run(int argc, char** argv) {
-    benchmark::Initialize(&argc, argv);
-    if (benchmark::ReportUnrecognizedArguments(argc, argv))
-        return 2;
     KeepingReporter reporter;
-    benchmark::RunSpecifiedBenchmarks(&reporter);
+    if (!runAll(reporter, argc, argv))
+        return 2;
 
     constexpr double nanosecondsPerMillisecond = 1e6;
     const double bare = reporter.nanoseconds("bareEvaporation");

@@ -1,9 +1,9 @@
 #include "casebook/casebook.h"
 #include "casebook/climb_findings.h"
 #include "casebook/retry_findings.h"
+#include "foundation/day_words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::casebook {
@@ -13,19 +13,6 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Attention)
 };
 using Severity = Finding::Severity;
-
-QString inWords(QDate day) {
-    return QLocale().toString(day, QStringLiteral("d MMMM yyyy"));
-}
-
-Finding made(Severity severity, const QString& code, const QString& text, const QString& field) {
-    Finding finding;
-    finding.severity = severity;
-    finding.code = code;
-    finding.text = text;
-    finding.field = field;
-    return finding;
-}
 
 void addStopped(Findings& findings, const Standing& standing) {
     for (const Finding& finding : standing.findings) {
@@ -54,11 +41,12 @@ void addRedFlags(Findings& findings, const Standing& standing, const FamilyRecor
         records.notes, [&](const VisitNote& note) { return note.day >= latest->day; });
     if (answered || seen)
         return;
-    findings.append(made(Severity::Stop, QStringLiteral("red-flag"),
-                         Words::tr("%1: a red flag on %2 (%3) is not answered yet. Call, and "
-                                   "record what was decided.")
-                             .arg(standing.member.name, inWords(latest->day), latest->symptom),
-                         QStringLiteral("reactions")));
+    findings.append(
+        makeFinding(Severity::Stop, QStringLiteral("red-flag"),
+                    Words::tr("%1: a red flag on %2 (%3) is not answered yet. Call, and "
+                              "record what was decided.")
+                        .arg(standing.member.name, dayInWords(latest->day), latest->symptom),
+                    QStringLiteral("reactions")));
 }
 
 /// From half the days after which the ladder counts as stale a silence is worth a question.
@@ -74,15 +62,15 @@ void addSilence(Findings& findings, const Standing& standing, QDate today) {
     if (days < std::max(1, (stale + 1) / 2))
         return;
     Finding finding =
-        made(days >= stale ? Severity::Caution : Severity::Note, QStringLiteral("no-entry"),
-             days == 1 ? Words::tr("%1: nothing was entered yesterday. Ask how it "
-                                   "went.")
-                             .arg(standing.member.name)
-                       : Words::tr("%1: nothing was entered for %2 days. Ask how it "
-                                   "goes.")
-                             .arg(standing.member.name)
-                             .arg(days),
-             QStringLiteral("log"));
+        makeFinding(days >= stale ? Severity::Caution : Severity::Note, QStringLiteral("no-entry"),
+                    days == 1 ? Words::tr("%1: nothing was entered yesterday. Ask how it "
+                                          "went.")
+                                    .arg(standing.member.name)
+                              : Words::tr("%1: nothing was entered for %2 days. Ask how it "
+                                          "goes.")
+                                    .arg(standing.member.name)
+                                    .arg(days),
+                    QStringLiteral("log"));
     finding.value = static_cast<double>(days);
     finding.limit = stale;
     finding.unit = Words::tr("days");
@@ -102,13 +90,13 @@ void addHeldLongEnough(Findings& findings, const Standing& standing) {
     if (!standing.target || standing.replay.state != intake::LadderState::EasingOff ||
         standing.target->easeOffFrom.isValid())
         return;
-    Finding finding =
-        made(Severity::Note, QStringLiteral("target-held"),
-             Words::tr("%1 has held the target for %2 good days. Agree on the day from which the "
-                       "amount is eased off, or on holding it longer.")
-                 .arg(standing.member.name)
-                 .arg(standing.replay.daysAtTarget),
-             QStringLiteral("easeOffFrom"));
+    Finding finding = makeFinding(
+        Severity::Note, QStringLiteral("target-held"),
+        Words::tr("%1 has held the target for %2 good days. Agree on the day from which the "
+                  "amount is eased off, or on holding it longer.")
+            .arg(standing.member.name)
+            .arg(standing.replay.daysAtTarget),
+        QStringLiteral("easeOffFrom"));
     finding.value = standing.replay.daysAtTarget;
     finding.limit = standing.ladder->rules.holdTargetDays;
     finding.unit = Words::tr("days");
@@ -128,14 +116,15 @@ void addReview(Findings& findings, const FamilyRecords& records, QDate today) {
         return;
     findings.append(
         due == today
-            ? made(Severity::Note, QStringLiteral("review-due"),
-                   Words::tr("The %1 family has a review today.").arg(records.family.name),
-                   QStringLiteral("reviewOn"))
-            : made(Severity::Caution, QStringLiteral("review-due"),
-                   Words::tr("The review of the %1 family was due on %2. Hold it or set another "
-                             "day.")
-                       .arg(records.family.name, inWords(due)),
-                   QStringLiteral("reviewOn")));
+            ? makeFinding(Severity::Note, QStringLiteral("review-due"),
+                          Words::tr("The %1 family has a review today.").arg(records.family.name),
+                          QStringLiteral("reviewOn"))
+            : makeFinding(
+                  Severity::Caution, QStringLiteral("review-due"),
+                  Words::tr("The review of the %1 family was due on %2. Hold it or set another "
+                            "day.")
+                      .arg(records.family.name, dayInWords(due)),
+                  QStringLiteral("reviewOn")));
 }
 
 void addPastUse(Findings& findings, const Casebook& casebook) {
@@ -145,13 +134,13 @@ void addPastUse(Findings& findings, const Casebook& casebook) {
             continue;
         const bool frozen = item.lot.place == kitchen::Lot::Place::Freezer;
         const QString what = quantity::printVolume(item.left, measures);
-        Finding finding = made(
+        Finding finding = makeFinding(
             frozen ? Severity::Note : Severity::Caution, QStringLiteral("stock-past-use"),
             frozen ? Words::tr("In the freezer %1 of %2 is past its use-by day, %3. Use it soon.")
-                         .arg(what, item.potName, inWords(item.lot.useBy))
+                         .arg(what, item.potName, dayInWords(item.lot.useBy))
                    : Words::tr("In the refrigerator %1 of %2 is past its use-by day, %3. It is to "
                                "be thrown away; mark it as gone.")
-                         .arg(what, item.potName, inWords(item.lot.useBy)),
+                         .arg(what, item.potName, dayInWords(item.lot.useBy)),
             QStringLiteral("lots"));
         finding.value = item.left.toMillilitres();
         finding.unit = QStringLiteral("mL");

@@ -1,9 +1,9 @@
 #include "casebook/climb_findings.h"
 
+#include "foundation/day_words.h"
 #include "intake/ladder_figures.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::casebook {
@@ -20,12 +20,7 @@ QDate lastStepUp(const intake::ClimbState& climb) {
 }
 
 Finding made(Finding::Severity severity, const QString& code, const QString& text) {
-    Finding finding;
-    finding.severity = severity;
-    finding.code = code;
-    finding.text = text;
-    finding.field = QStringLiteral("ladder");
-    return finding;
+    return makeFinding(severity, code, text, QStringLiteral("ladder"));
 }
 
 Findings stuck(const Standing& standing, const FamilyRecords& records, QDate today) {
@@ -60,11 +55,10 @@ Findings reached(const Standing& standing, const FamilyRecords& records, QDate t
         records.notes, [day](const VisitNote& note) { return note.day >= day; });
     if (answered)
         return {};
-    return {
-        made(Finding::Severity::Note, QStringLiteral("target-reached"),
-             Words::tr("%1 reached the target on %2. It is held for %3 good days.")
-                 .arg(standing.member.name, QLocale().toString(day, QStringLiteral("d MMMM yyyy")))
-                 .arg(standing.ladder->rules.holdTargetDays))};
+    return {made(Finding::Severity::Note, QStringLiteral("target-reached"),
+                 Words::tr("%1 reached the target on %2. It is held for %3 good days.")
+                     .arg(standing.member.name, dayInWords(day))
+                     .arg(standing.ladder->rules.holdTargetDays))};
 }
 } // namespace
 

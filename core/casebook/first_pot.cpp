@@ -16,12 +16,10 @@ struct FirstValues {
 };
 
 FirstValues load() {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("first-pot"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("first-pot")));
     FirstValues values;
-    for (qsizetype index = 0; index < table->size(); ++index) {
-        const ReferenceTable::Row row = table->row(index);
+    for (qsizetype index = 0; index < table.size(); ++index) {
+        const ReferenceTable::Row row = table.row(index);
         const QString& part = row.text(QStringLiteral("part"));
         const double value = row.number(QStringLiteral("value"));
         if (part == u"cut")

@@ -1,9 +1,9 @@
 #include "casebook/retry_findings.h"
 
 #include "casebook/subject_name.h"
+#include "foundation/day_words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::casebook {
@@ -15,19 +15,6 @@ struct Words {
 using people::RetryPlan;
 using people::ToleranceNote;
 using Severity = Finding::Severity;
-
-QString inWords(QDate day) {
-    return QLocale().toString(day, QStringLiteral("d MMMM yyyy"));
-}
-
-Finding made(Severity severity, const QString& code, const QString& text, const QString& field) {
-    Finding finding;
-    finding.severity = severity;
-    finding.code = code;
-    finding.text = text;
-    finding.field = field;
-    return finding;
-}
 
 /// Is a recorded allergy or severe reaction in the way? Old notes count too.
 bool isBarred(const Standing& standing, const people::Subject& subject, const Casebook& casebook) {
@@ -64,11 +51,12 @@ void addNoted(Findings& findings, const Standing& standing, const Casebook& case
         if (isTakenUp || isBarred(standing, note.subject, casebook))
             continue;
         const QString what = subjectName(note.subject, casebook.catalogue());
-        findings.append(made(Severity::Note, QStringLiteral("retry-due"),
-                             Words::tr("%1: a new try of %2 was planned for %3. Agree on it or set "
-                                       "another day.")
-                                 .arg(standing.member.name, what, inWords(*note.tryAgainOn)),
-                             QStringLiteral("tolerances")));
+        findings.append(
+            makeFinding(Severity::Note, QStringLiteral("retry-due"),
+                        Words::tr("%1: a new try of %2 was planned for %3. Agree on it or set "
+                                  "another day.")
+                            .arg(standing.member.name, what, dayInWords(*note.tryAgainOn)),
+                        QStringLiteral("tolerances")));
     }
 }
 
@@ -81,30 +69,32 @@ std::optional<int> stepOf(const RetryPlan& plan, QDate day) {
 }
 
 Finding barred(const QString& name, const QString& what) {
-    return made(Severity::Stop, QStringLiteral("retry-barred"),
-                Words::tr("%1: the new try of %2 must not go on, an allergy or severe reaction is "
-                          "recorded. Close it and refer to the treating clinician.")
-                    .arg(name, what),
-                QStringLiteral("retryPlans"));
+    return makeFinding(
+        Severity::Stop, QStringLiteral("retry-barred"),
+        Words::tr("%1: the new try of %2 must not go on, an allergy or severe reaction is "
+                  "recorded. Close it and refer to the treating clinician.")
+            .arg(name, what),
+        QStringLiteral("retryPlans"));
 }
 
 Finding stepDue(const RetryPlan& plan, int step, const QString& name, const QString& what,
                 quantity::MeasureSystem measures) {
-    return made(Severity::Note, QStringLiteral("retry-step-due"),
-                Words::tr("%1: step %2 of %3 of the new try of %4 is today: %5.")
-                    .arg(name)
-                    .arg(step + 1)
-                    .arg(plan.steps.size())
-                    .arg(what, quantity::printVolume(plan.steps[step], measures)),
-                QStringLiteral("retryPlans"));
+    return makeFinding(Severity::Note, QStringLiteral("retry-step-due"),
+                       Words::tr("%1: step %2 of %3 of the new try of %4 is today: %5.")
+                           .arg(name)
+                           .arg(step + 1)
+                           .arg(plan.steps.size())
+                           .arg(what, quantity::printVolume(plan.steps[step], measures)),
+                       QStringLiteral("retryPlans"));
 }
 
 Finding outcomeDue(const RetryPlan& plan, const QString& name, const QString& what) {
-    return made(Severity::Note, QStringLiteral("retry-outcome-due"),
-                Words::tr("%1: the new try of %2 was watched to its end on %3. Write down how it "
-                          "went.")
-                    .arg(name, what, inWords(plan.lastDay())),
-                QStringLiteral("retryPlans"));
+    return makeFinding(
+        Severity::Note, QStringLiteral("retry-outcome-due"),
+        Words::tr("%1: the new try of %2 was watched to its end on %3. Write down how it "
+                  "went.")
+            .arg(name, what, dayInWords(plan.lastDay())),
+        QStringLiteral("retryPlans"));
 }
 
 void addPlanned(Findings& findings, const Standing& standing, const Casebook& casebook) {

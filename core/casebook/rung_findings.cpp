@@ -15,13 +15,9 @@ struct Words {
 constexpr double rounding = 1e-9;
 
 Finding made(Finding::Severity severity, const QString& code, const QString& text) {
-    Finding finding;
-    finding.severity = severity;
-    finding.code = code;
-    finding.text = text;
-    finding.field = QStringLiteral("ladder");
-    return finding;
+    return makeFinding(severity, code, text, QStringLiteral("ladder"));
 }
+
 } // namespace
 
 Findings rungFindings(const Standing& standing, quantity::MeasureSystem measures) {

@@ -1,11 +1,11 @@
 #include "casebook/standing_maker.h"
 
 #include "casebook/rung_findings.h"
+#include "foundation/day_words.h"
 #include "intake/easing.h"
 #include "intake/red_flags.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::casebook {
@@ -65,7 +65,7 @@ Finding stoppedLadder(const Standing& standing, const Stop& stop) {
     finding.severity = Finding::Severity::Stop;
     finding.code = QStringLiteral("ladder-stopped");
     finding.field = QStringLiteral("decision");
-    const QString since = QLocale().toString(stop.day.day, QStringLiteral("d MMMM yyyy"));
+    const QString since = dayInWords(stop.day.day);
     finding.text = standing.goesOn
                        ? Words::tr("%1: the ladder is stopped since %2. It goes on tomorrow by "
                                    "your recorded decision.")

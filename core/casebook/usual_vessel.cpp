@@ -13,12 +13,10 @@ struct Words {
 };
 
 kitchen::Vessel load() {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("usual-vessel"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("usual-vessel")));
     kitchen::Vessel vessel;
-    for (qsizetype index = 0; index < table->size(); ++index) {
-        const ReferenceTable::Row row = table->row(index);
+    for (qsizetype index = 0; index < table.size(); ++index) {
+        const ReferenceTable::Row row = table.row(index);
         const auto size = quantity::Length::fromCentimetres(row.number(QStringLiteral("value")));
         const QString& id = row.text(QStringLiteral("id"));
         if (id == QLatin1String("diameter"))

@@ -4,6 +4,16 @@
 
 namespace ladlework {
 
+Finding makeFinding(Finding::Severity severity, const QString& code, const QString& text,
+                    const QString& field) {
+    Finding made;
+    made.severity = severity;
+    made.code = code;
+    made.text = text;
+    made.field = field;
+    return made;
+}
+
 QString severityId(Finding::Severity severity) {
     switch (severity) {
     case Finding::Severity::Note:

@@ -26,6 +26,10 @@ struct Finding {
 
 using Findings = QList<Finding>;
 
+/// A finding without a number; `field` is the input that causes it.
+Finding makeFinding(Finding::Severity severity, const QString& code, const QString& text,
+                    const QString& field = {});
+
 /// "note", "caution" or "stop": the word of the command line and of JSON.
 QString severityId(Finding::Severity severity);
 

@@ -114,6 +114,11 @@ double ReferenceTable::Row::number(const QString& column) const {
     return read;
 }
 
+QString ReferenceTable::Row::cited() const {
+    return QStringLiteral("%1 (%2)").arg(text(QStringLiteral("source")),
+                                         text(QStringLiteral("basis")));
+}
+
 bool ReferenceTable::Row::flag(const QString& column) const {
     const QString& cell = text(column);
     const bool yes = cell == QLatin1String("yes");

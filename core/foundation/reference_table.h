@@ -25,6 +25,9 @@ public:
         /// True for "yes", false for "no"; any other text is a broken invariant (throws as number).
         [[nodiscard]] bool flag(const QString& column) const;
 
+        /// "source (basis)": how what the row says is cited.
+        [[nodiscard]] QString cited() const;
+
     private:
         [[noreturn]] void broken(const QString& column, const QString& wanted) const;
 

@@ -2,7 +2,9 @@
 
 #include "foundation/problem.h"
 
+#include <stdexcept>
 #include <tl/expected.hpp>
+#include <utility>
 
 namespace ladlework {
 
@@ -25,6 +27,15 @@ inline tl::unexpected<Problem> problem(Problem::Kind kind, QString sentence, QSt
 template <class Value>
 tl::unexpected<Problem> passOn(const Result<Value>& failed) {
     return tl::unexpected<Problem>(failed.error());
+}
+
+/// The value of what ships with the program and is tested, such as a reference table. A Problem
+/// there is a broken invariant: throws std::runtime_error with its line.
+template <class Value>
+Value valueOrThrow(Result<Value> result) {
+    if (!result)
+        throw std::runtime_error(toLine(result.error()).toStdString());
+    return *std::move(result);
 }
 
 } // namespace ladlework

@@ -1,3 +1,4 @@
+#include "foundation/day_words.h"
 #include "handout/cards.h"
 
 #include <QCoreApplication>
@@ -73,10 +74,10 @@ Card coverCard(const PageContext& context) {
     card.kind = Card::Kind::Cover;
     const QString family = context.familyCalled();
     card.title = family.isEmpty() ? Words::tr("Your week with stock") : family;
-    card.blocks.append(Paragraph{
-        Words::tr("Week of %1 to %2")
-            .arg(PageContext::weekday(context.options().week),
-                 PageContext::dayInWords(context.options().week.addDays(week::daysAWeek - 1)))});
+    card.blocks.append(
+        Paragraph{Words::tr("Week of %1 to %2")
+                      .arg(PageContext::weekday(context.options().week),
+                           dayInWords(context.options().week.addDays(week::daysAWeek - 1)))});
     const QStringList ownWords =
         context.options().ownWords.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     for (const QString& words : ownWords) {

@@ -1,5 +1,6 @@
 #include "handout/family_handout.h"
 
+#include "foundation/day_words.h"
 #include "handout/cards.h"
 
 #include <QCoreApplication>
@@ -47,7 +48,7 @@ Namesakes namesakes(const QList<people::Member>& members, MemberId member, const
 
 QString titleOf(const PageContext& context) {
     const QString family = context.familyCalled();
-    const QString start = PageContext::dayInWords(context.options().week);
+    const QString start = dayInWords(context.options().week);
     return family.isEmpty() ? Words::tr("Week of %1").arg(start)
                             : Words::tr("%1 - week of %2").arg(family, start);
 }
@@ -76,7 +77,7 @@ Document familyHandout(const casebook::Casebook& casebook, const HandoutOptions&
     document.title = titleOf(context);
     document.author = context.practice().name;
     document.footer = document.title;
-    document.printedOn = PageContext::dayInWords(casebook.today());
+    document.printedOn = dayInWords(casebook.today());
     document.paper = options.paper.value_or(casebook.records().family.paper);
     document.largePrint = options.largePrint;
     document.cards.append(coverCard(context));

@@ -37,10 +37,6 @@ QString PageContext::familyCalled() const {
         .arg(names.size() - namesInAFooter + 1);
 }
 
-QString PageContext::dayInWords(QDate day) {
-    return QLocale().toString(day, QStringLiteral("d MMMM yyyy"));
-}
-
 QString PageContext::weekday(QDate day) {
     return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
 }

@@ -26,8 +26,6 @@ public:
     }
     /// The family as she chose to name it; empty without names.
     [[nodiscard]] QString familyCalled() const;
-    /// "2 November 2026".
-    [[nodiscard]] static QString dayInWords(QDate day);
     /// "Monday 2 November".
     [[nodiscard]] static QString weekday(QDate day);
     [[nodiscard]] QString print(quantity::Volume volume) const;

@@ -7,12 +7,10 @@
 namespace ladlework::intake {
 
 FigureTable::FigureTable(const QString& name) : m_name(name) {
-    const Result<ReferenceTable> table = ReferenceTable::load(name);
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
-    for (qsizetype i = 0; i < table->size(); ++i)
-        m_values.insert(table->row(i).text(QStringLiteral("id")),
-                        table->row(i).number(QStringLiteral("value")));
+    const ReferenceTable table = valueOrThrow(ReferenceTable::load(name));
+    for (qsizetype i = 0; i < table.size(); ++i)
+        m_values.insert(table.row(i).text(QStringLiteral("id")),
+                        table.row(i).number(QStringLiteral("value")));
 }
 
 double FigureTable::value(const QString& id) const {

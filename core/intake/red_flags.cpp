@@ -5,7 +5,6 @@
 #include <QCoreApplication>
 #include <QRegularExpression>
 #include <algorithm>
-#include <stdexcept>
 
 namespace ladlework::intake {
 
@@ -41,14 +40,11 @@ QString plainWords(const QString& text) {
 }
 
 std::vector<Sign> loadSigns() {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("symptoms"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("symptoms")));
     std::vector<Sign> signs;
-    for (qsizetype i = 0; i < table->size(); ++i) {
-        const ReferenceTable::Row row = table->row(i);
-        const QString source = QStringLiteral("%1 (%2)").arg(row.text(QStringLiteral("source")),
-                                                             row.text(QStringLiteral("basis")));
+    for (qsizetype i = 0; i < table.size(); ++i) {
+        const ReferenceTable::Row row = table.row(i);
+        const QString source = row.cited();
         signs.push_back({{row.text(QStringLiteral("id")), row.text(QStringLiteral("name")),
                           row.flag(QStringLiteral("red_flag")), row.text(QStringLiteral("advice")),
                           source, row.text(QStringLiteral("also")).split(u';', Qt::SkipEmptyParts)},

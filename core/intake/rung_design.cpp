@@ -51,13 +51,12 @@ double millilitresPer(const QString& unit) {
 }
 
 KitchenScale loadScale(QLatin1String system) {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("rung-measures"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table =
+        valueOrThrow(ReferenceTable::load(QStringLiteral("rung-measures")));
     const QLatin1String more("-more");
     KitchenScale scale;
-    for (qsizetype i = 0; i < table->size(); ++i) {
-        const ReferenceTable::Row row = table->row(i);
+    for (qsizetype i = 0; i < table.size(); ++i) {
+        const ReferenceTable::Row row = table.row(i);
         if (row.text(QStringLiteral("system")) != system)
             continue;
         QString unit = row.text(QStringLiteral("unit"));

@@ -4,7 +4,6 @@
 
 #include <QCoreApplication>
 #include <QHash>
-#include <stdexcept>
 
 namespace ladlework::intake {
 
@@ -25,18 +24,15 @@ struct UsualTarget {
 };
 
 QHash<QString, UsualTarget> loadTargets() {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("targets"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("targets")));
     QHash<QString, UsualTarget> targets;
-    for (qsizetype i = 0; i < table->size(); ++i) {
-        const ReferenceTable::Row row = table->row(i);
+    for (qsizetype i = 0; i < table.size(); ++i) {
+        const ReferenceTable::Row row = table.row(i);
         UsualTarget usual;
         usual.target.low = Volume::fromCups(row.number(QStringLiteral("low_cups")));
         usual.target.high = Volume::fromCups(row.number(QStringLiteral("high_cups")));
         usual.target.holdDays = static_cast<int>(row.number(QStringLiteral("hold_days")));
-        usual.source = QStringLiteral("%1 (%2)").arg(row.text(QStringLiteral("source")),
-                                                     row.text(QStringLiteral("basis")));
+        usual.source = row.cited();
         targets.insert(row.text(QStringLiteral("band")), usual);
     }
     return targets;

@@ -14,9 +14,6 @@
 namespace ladlework::kitchen {
 
 namespace {
-/// Where a standard normal distribution has nine tenths below it.
-constexpr double ninetyPercent = 1.2815515655446004;
-
 struct Point {
     BatchId batch;
     QDate day;

@@ -1,6 +1,6 @@
-#include "foundation/reference_table.h"
 #include "kitchen/catalogue.h"
 #include "kitchen/phase_rules.h"
+#include "kitchen/reference_rows.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -11,10 +11,6 @@ namespace ladlework::kitchen {
 
 namespace {
 using Row = ReferenceTable::Row;
-
-Provenance provenanceOf(const Row& row) {
-    return {row.text(QStringLiteral("source")), row.text(QStringLiteral("basis"))};
-}
 
 QString translated(const QString& text) {
     return QCoreApplication::translate("Catalogue", text.toUtf8().constData());
@@ -102,10 +98,6 @@ Extra extraOf(const Row& row) {
     extra.provenance = provenanceOf(row);
     return extra;
 }
-
-double numberOr(const Row& row, const QString& column, double otherwise) {
-    return row.text(column).isEmpty() ? otherwise : row.number(column);
-}
 } // namespace
 
 Outcome Catalogue::readAnimals() {
@@ -151,13 +143,7 @@ Outcome Catalogue::readWindows() {
 
 Outcome Catalogue::readFigures() {
     return forEachRow(QStringLiteral("figures"), [this](const Row& row) {
-        Figure figure;
-        figure.id = row.text(QStringLiteral("id"));
-        figure.value = row.number(QStringLiteral("value"));
-        figure.low = numberOr(row, QStringLiteral("low"), figure.value);
-        figure.high = numberOr(row, QStringLiteral("high"), figure.value);
-        figure.unit = row.text(QStringLiteral("unit"));
-        figure.provenance = provenanceOf(row);
+        const Figure figure = figureOf(row);
         m_figures.insert(figure.id, figure);
     });
 }

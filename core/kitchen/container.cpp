@@ -100,12 +100,11 @@ Outcome check(const Container& container) {
 
 const std::vector<Container>& usualContainers() {
     static const std::vector<Container> containers = [] {
-        const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("containers"));
-        if (!table)
-            throw std::runtime_error(toLine(table.error()).toStdString());
+        const ReferenceTable table =
+            valueOrThrow(ReferenceTable::load(QStringLiteral("containers")));
         std::vector<Container> read;
-        for (qsizetype index = 0; index < table->size(); ++index)
-            read.push_back(containerOf(table->row(index)));
+        for (qsizetype index = 0; index < table.size(); ++index)
+            read.push_back(containerOf(table.row(index)));
         if (read.empty())
             throw std::runtime_error("containers.csv holds no container");
         return read;

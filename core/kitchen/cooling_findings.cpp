@@ -68,12 +68,8 @@ public:
 
 private:
     Finding& add(Severity severity, const char* code, const QString& text, const char* field) {
-        Finding finding;
-        finding.severity = severity;
-        finding.code = QString::fromLatin1(code);
-        finding.text = text;
-        finding.field = QString::fromLatin1(field);
-        m_findings.append(finding);
+        m_findings.append(
+            makeFinding(severity, QString::fromLatin1(code), text, QString::fromLatin1(field)));
         return m_findings.last();
     }
 

@@ -15,15 +15,6 @@ struct Say {
     Q_DECLARE_TR_FUNCTIONS(PotFindings)
 };
 
-Finding made(Severity severity, const QString& code, const QString& text, const QString& field) {
-    Finding finding;
-    finding.severity = severity;
-    finding.code = code;
-    finding.text = text;
-    finding.field = field;
-    return finding;
-}
-
 Finding measured(Finding finding, double value, double limit, const QString& unit,
                  const QString& source) {
     finding.value = value;
@@ -63,19 +54,19 @@ std::optional<Finding> sodium(const Drinker& drinker, qsizetype index, const Bre
                 "%3 mg. Use less salt or a smaller amount.");
     const QString unit = QStringLiteral("mg/day");
     if (drinker.sodiumLimitMg && perDay > *drinker.sodiumLimitMg)
-        return measured(
-            made(Severity::Caution, QStringLiteral("sodium-above-limit"),
-                 text.arg(drinker.name, milligrams(perDay), milligrams(*drinker.sodiumLimitMg)),
-                 fieldOf(index)),
-            perDay, *drinker.sodiumLimitMg, unit, Say::tr("the member's own limit"));
+        return measured(makeFinding(Severity::Caution, QStringLiteral("sodium-above-limit"),
+                                    text.arg(drinker.name, milligrams(perDay),
+                                             milligrams(*drinker.sodiumLimitMg)),
+                                    fieldOf(index)),
+                        perDay, *drinker.sodiumLimitMg, unit, Say::tr("the member's own limit"));
     if (!drinker.band)
         return std::nullopt;
     const Figure& limit = sodiumFigure(*drinker.band, catalogue);
     if (perDay <= limit.value)
         return std::nullopt;
-    return measured(made(Severity::Caution, QStringLiteral("sodium-above-reference"),
-                         text.arg(drinker.name, milligrams(perDay), milligrams(limit.value)),
-                         fieldOf(index)),
+    return measured(makeFinding(Severity::Caution, QStringLiteral("sodium-above-reference"),
+                                text.arg(drinker.name, milligrams(perDay), milligrams(limit.value)),
+                                fieldOf(index)),
                     perDay, limit.value, unit, cited(limit.provenance));
 }
 
@@ -83,12 +74,12 @@ void addInfant(const Drinker& drinker, qsizetype index, const BrewInput& input,
                const Brewed& brewed, const Catalogue& catalogue, Findings& findings) {
     if (drinker.band == AgeBand::InfantUnderSixMonths) {
         const Figure& start = catalogue.figure(QStringLiteral("infant-start"));
-        Finding finding =
-            made(Severity::Stop, QStringLiteral("under-six-months"),
-                 Say::tr("%1 is under %2 months: no stock. Refer to the clinician who treats the "
-                         "child.")
-                     .arg(drinker.name, QLocale().toString(start.value, 'f', 0)),
-                 fieldOf(index));
+        Finding finding = makeFinding(
+            Severity::Stop, QStringLiteral("under-six-months"),
+            Say::tr("%1 is under %2 months: no stock. Refer to the clinician who treats the "
+                    "child.")
+                .arg(drinker.name, QLocale().toString(start.value, 'f', 0)),
+            fieldOf(index));
         finding.limit = start.value;
         finding.unit = start.unit;
         finding.source = cited(start.provenance);
@@ -96,10 +87,11 @@ void addInfant(const Drinker& drinker, qsizetype index, const BrewInput& input,
     } else if (drinker.band == AgeBand::InfantStartingSolids && isSalted(input.pot, catalogue)) {
         const Figure& limit = catalogue.figure(QStringLiteral("sodium-infant"));
         findings.append(measured(
-            made(Severity::Caution, QStringLiteral("salt-for-infant"),
-                 Say::tr("%1 is an infant: leave this pot unsalted and salt the others' cups.")
-                     .arg(drinker.name),
-                 QStringLiteral("salt")),
+            makeFinding(
+                Severity::Caution, QStringLiteral("salt-for-infant"),
+                Say::tr("%1 is an infant: leave this pot unsalted and salt the others' cups.")
+                    .arg(drinker.name),
+                QStringLiteral("salt")),
             brewed.sodiumMgPer100Ml.best * drinker.perDay.toMillilitres() / 100.0, limit.value,
             QStringLiteral("mg/day"), cited(limit.provenance)));
     }
@@ -114,14 +106,15 @@ void addWho(const BrewInput& input, const Brewed& brewed, const Catalogue& catal
         if (!who.may && drinker.band != AgeBand::InfantUnderSixMonths) {
             Finding finding =
                 who.allergy
-                    ? made(Severity::Stop, QStringLiteral("allergy-in-pot"),
-                           Say::tr("%1 has a recorded allergy or severe reaction and must not have "
-                                   "this pot (%2).")
-                               .arg(who.name, who.why),
-                           fieldOf(index))
-                    : made(Severity::Caution, QStringLiteral("may-not-drink"),
-                           Say::tr("%1 may not have this pot (%2).").arg(who.name, who.why),
-                           fieldOf(index));
+                    ? makeFinding(
+                          Severity::Stop, QStringLiteral("allergy-in-pot"),
+                          Say::tr("%1 has a recorded allergy or severe reaction and must not have "
+                                  "this pot (%2).")
+                              .arg(who.name, who.why),
+                          fieldOf(index))
+                    : makeFinding(Severity::Caution, QStringLiteral("may-not-drink"),
+                                  Say::tr("%1 may not have this pot (%2).").arg(who.name, who.why),
+                                  fieldOf(index));
             finding.source = Say::tr("the member's own notes");
             findings.append(finding);
         }
@@ -132,7 +125,7 @@ void addWho(const BrewInput& input, const Brewed& brewed, const Catalogue& catal
                 findings.append(*finding);
         for (const QString& subject : drinker.mayNot)
             if (!catalogue.knowsSubject(subject))
-                findings.append(made(
+                findings.append(makeFinding(
                     Severity::Caution, QStringLiteral("unknown-subject"),
                     Say::tr("The catalogue has nothing called \"%1\", so it kept %2 from nothing. "
                             "Mend its spelling, or look through the pot for it yourself.")
@@ -151,10 +144,11 @@ void addSmallBones(const BrewInput& input, const Brewed& brewed, const Catalogue
         });
         if (!young || !small || !brewed.who.at(index).may)
             continue;
-        Finding finding = made(Severity::Caution, QStringLiteral("small-bones"),
-                               Say::tr("Small bones: pick the meat over and strain the stock "
-                                       "through a fine sieve for children."),
-                               QStringLiteral("cuts"));
+        Finding finding =
+            makeFinding(Severity::Caution, QStringLiteral("small-bones"),
+                        Say::tr("Small bones: pick the meat over and strain the stock "
+                                "through a fine sieve for children."),
+                        QStringLiteral("cuts"));
         finding.source = cited(catalogue.figure(QStringLiteral("choking")).provenance);
         findings.append(finding);
         return;
@@ -173,11 +167,12 @@ void addMeat(const BrewInput& input, const Brewed& brewed, const Catalogue& cata
         canChange ? Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some, or "
                             "use the low-meat variant of the pot.")
                   : Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some.");
-    findings.append(measured(
-        made(Severity::Note, QStringLiteral("meat-left-too-long"),
-             text.arg(QLocale().toString(brewed.meatDays->best, 'f', 1), QLocale().toString(keeps)),
-             QStringLiteral("cuts")),
-        brewed.meatDays->best, keeps, QStringLiteral("days"), cited(keeping.provenance(meat))));
+    findings.append(measured(makeFinding(Severity::Note, QStringLiteral("meat-left-too-long"),
+                                         text.arg(QLocale().toString(brewed.meatDays->best, 'f', 1),
+                                                  QLocale().toString(keeps)),
+                                         QStringLiteral("cuts")),
+                             brewed.meatDays->best, keeps, QStringLiteral("days"),
+                             cited(keeping.provenance(meat))));
 }
 } // namespace
 

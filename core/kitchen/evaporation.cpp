@@ -25,9 +25,6 @@ constexpr double atmospherePa = 101325.0;
 constexpr double secondsPerHour = 3600.0;
 constexpr double joulesPerKilojoule = 1000.0;
 
-/// Where a standard normal distribution has nine tenths below it.
-constexpr double ninetyPercent = 1.2815515655446004;
-
 double moistDensity(double kelvin, double vapourPa, double totalPa) {
     return (vapourPa * waterKilogramPerMole + (totalPa - vapourPa) * dryAirKilogramPerMole) /
            (gasConstant * kelvin);

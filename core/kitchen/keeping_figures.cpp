@@ -1,6 +1,6 @@
 #include "kitchen/keeping_figures.h"
 
-#include "foundation/reference_table.h"
+#include "kitchen/reference_rows.h"
 
 #include <cmath>
 #include <stdexcept>
@@ -9,17 +9,13 @@ namespace ladlework::kitchen {
 
 const KeepingFigures& KeepingFigures::shipped() {
     static const KeepingFigures figures = [] {
-        const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("keeping"));
-        if (!table)
-            throw std::runtime_error(toLine(table.error()).toStdString());
+        const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("keeping")));
         KeepingFigures read;
-        for (qsizetype index = 0; index < table->size(); ++index) {
-            const ReferenceTable::Row row = table->row(index);
-            read.m_rows.insert(
-                row.text(QStringLiteral("id")),
-                {row.number(QStringLiteral("value")),
-                 row.text(QStringLiteral("unit")),
-                 {row.text(QStringLiteral("source")), row.text(QStringLiteral("basis"))}});
+        for (qsizetype index = 0; index < table.size(); ++index) {
+            const ReferenceTable::Row row = table.row(index);
+            read.m_rows.insert(row.text(QStringLiteral("id")),
+                               {row.number(QStringLiteral("value")),
+                                row.text(QStringLiteral("unit")), provenanceOf(row)});
             const QString& cite = row.text(QStringLiteral("cite"));
             if (!read.m_sources.contains(cite))
                 read.m_sources.append(cite);

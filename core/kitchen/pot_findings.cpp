@@ -63,12 +63,7 @@ private:
 
     Finding& add(Severity severity, const QString& code, const QString& text,
                  const QString& field) {
-        Finding finding;
-        finding.severity = severity;
-        finding.code = code;
-        finding.text = text;
-        finding.field = field;
-        m_findings.append(finding);
+        m_findings.append(makeFinding(severity, code, text, field));
         return m_findings.last();
     }
 

@@ -16,11 +16,7 @@ struct Say {
 };
 
 Finding note(const QString& code, const QString& text, const QString& field) {
-    Finding finding;
-    finding.code = code;
-    finding.text = text;
-    finding.field = field;
-    return finding;
+    return makeFinding(Finding::Severity::Note, code, text, field);
 }
 
 QString rawName(CookClass cookClass) {

@@ -9,4 +9,8 @@ struct Range {
     double high = 0;
 };
 
+/// Where a standard normal distribution has nine tenths below it: a Range reaches so many standard
+/// deviations to either side.
+constexpr double ninetyPercent = 1.2815515655446004;
+
 } // namespace ladlework::kitchen

@@ -5,7 +5,6 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
-#include <stdexcept>
 
 namespace ladlework::people {
 
@@ -19,16 +18,12 @@ constexpr double mostSodiumMg = 10'000;
 const QLatin1String sodiumRestricted("sodium-restricted");
 
 std::vector<CautionKind> loadKinds() {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("cautions"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("cautions")));
     std::vector<CautionKind> kinds;
-    for (qsizetype i = 0; i < table->size(); ++i) {
-        const ReferenceTable::Row row = table->row(i);
+    for (qsizetype i = 0; i < table.size(); ++i) {
+        const ReferenceTable::Row row = table.row(i);
         kinds.push_back({row.text(QStringLiteral("id")), row.text(QStringLiteral("name")),
-                         row.text(QStringLiteral("advice")),
-                         QStringLiteral("%1 (%2)").arg(row.text(QStringLiteral("source")),
-                                                       row.text(QStringLiteral("basis"))),
+                         row.text(QStringLiteral("advice")), row.cited(),
                          row.text(QStringLiteral("keeps_out")).split(u' ', Qt::SkipEmptyParts)});
     }
     return kinds;

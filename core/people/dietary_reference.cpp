@@ -50,18 +50,16 @@ DietaryReference referenceFrom(const ReferenceTable::Row& row) {
                                   Volume::fromLitres(row.number(QStringLiteral("water_female_l"))));
     reference.protein = spanOf(Mass::fromGrams(row.number(QStringLiteral("protein_male_g"))),
                                Mass::fromGrams(row.number(QStringLiteral("protein_female_g"))));
-    reference.source = QStringLiteral("%1 (%2)").arg(row.text(QStringLiteral("source")),
-                                                     row.text(QStringLiteral("basis")));
+    reference.source = row.cited();
     return reference;
 }
 
 std::vector<DietaryReference> loadReferences() {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("dietary-references"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table =
+        valueOrThrow(ReferenceTable::load(QStringLiteral("dietary-references")));
     std::vector<DietaryReference> references;
-    for (qsizetype i = 0; i < table->size(); ++i)
-        references.push_back(referenceFrom(table->row(i)));
+    for (qsizetype i = 0; i < table.size(); ++i)
+        references.push_back(referenceFrom(table.row(i)));
     return references;
 }
 

@@ -1,5 +1,6 @@
 #include "people/observation.h"
 
+#include "foundation/day_words.h"
 #include "foundation/reference_table.h"
 
 #include <QCoreApplication>
@@ -25,17 +26,13 @@ struct Limit {
 };
 
 QHash<QString, Limit> loadLimits() {
-    const Result<ReferenceTable> table =
-        ReferenceTable::load(QStringLiteral("observation-figures"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table =
+        valueOrThrow(ReferenceTable::load(QStringLiteral("observation-figures")));
     QHash<QString, Limit> limits;
-    for (qsizetype i = 0; i < table->size(); ++i) {
-        const ReferenceTable::Row row = table->row(i);
+    for (qsizetype i = 0; i < table.size(); ++i) {
+        const ReferenceTable::Row row = table.row(i);
         limits.insert(row.text(QStringLiteral("id")),
-                      {row.number(QStringLiteral("value")),
-                       QStringLiteral("%1 (%2)").arg(row.text(QStringLiteral("source")),
-                                                     row.text(QStringLiteral("basis")))});
+                      {row.number(QStringLiteral("value")), row.cited()});
     }
     return limits;
 }
@@ -92,10 +89,9 @@ Finding lossFinding(const Observation& highest, const Observation& newest, bool 
               : Words::tr("The weight fell by more than %1 % within a year: ask the treating "
                           "clinician this week, before any amount is raised.")
                     .arg(QLocale().toString(limit.value, 'g', 3));
-    const QString pattern = QStringLiteral("d MMMM yyyy");
     finding.why = Words::tr("From %1 on %2 to %3 on %4.")
-                      .arg(kilograms(highest.value), QLocale().toString(highest.day, pattern),
-                           kilograms(newest.value), QLocale().toString(newest.day, pattern));
+                      .arg(kilograms(highest.value), dayInWords(highest.day),
+                           kilograms(newest.value), dayInWords(newest.day));
     finding.value = loss;
     finding.limit = limit.value;
     finding.unit = QStringLiteral("%");

@@ -68,12 +68,10 @@ RetryPlan loadUsual() {
         {QStringLiteral("tbsp"), quantity::units::millilitresPerTablespoon},
         {QStringLiteral("cup"), quantity::units::millilitresPerCup},
     };
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("retry-steps"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("retry-steps")));
     RetryPlan plan;
-    for (qsizetype i = 0; i < table->size(); ++i) {
-        const ReferenceTable::Row row = table->row(i);
+    for (qsizetype i = 0; i < table.size(); ++i) {
+        const ReferenceTable::Row row = table.row(i);
         const double value = row.number(QStringLiteral("value"));
         const QString unit = row.text(QStringLiteral("unit"));
         if (row.text(QStringLiteral("id")) == QLatin1String("watch-days"))

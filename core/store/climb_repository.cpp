@@ -40,9 +40,7 @@ QList<intake::Ladder> ClimbRepository::ladders(FamilyId family) const {
                        "JOIN ladder_rung AS rung ON rung.ladder_id = ladder.id "
                        "WHERE member.family_id = ? ORDER BY rung.ladder_id, rung.position"));
     rows.with(family);
-    const auto rungs = readSteps(rows, rungsTable);
-    for (intake::Ladder& ladder : ladders)
-        ladder.rungs = rungs.value(ladder.id.value);
+    giveSteps(ladders, &intake::Ladder::rungs, rows, rungsTable);
     return ladders;
 }
 

@@ -116,9 +116,7 @@ QList<intake::Ladder> laddersOf(Database& database, MemberId member) {
                        "ON rung.ladder_id = ladder.id WHERE ladder.member_id = ? "
                        "ORDER BY rung.ladder_id, rung.position"));
     rows.with(member);
-    const auto rungs = readSteps(rows, {"ladder_rung"_L1, "ladder_id"_L1});
-    for (intake::Ladder& ladder : ladders)
-        ladder.rungs = rungs.value(ladder.id.value);
+    giveSteps(ladders, &intake::Ladder::rungs, rows, {"ladder_rung"_L1, "ladder_id"_L1});
     return ladders;
 }
 

@@ -97,9 +97,7 @@ private:
             QStringLiteral("SELECT step.* FROM retry_plan AS plan JOIN retry_step AS step "
                            "ON step.retry_plan_id = plan.id WHERE plan.outcome = 'open' "
                            "ORDER BY step.retry_plan_id, step.position"));
-        const auto steps = readSteps(rows, {"retry_step"_L1, "retry_plan_id"_L1});
-        for (people::RetryPlan& plan : plans)
-            plan.steps = steps.value(plan.id.value);
+        giveSteps(plans, &people::RetryPlan::steps, rows, {"retry_step"_L1, "retry_plan_id"_L1});
         giveToMembers(&FamilyRecords::retryPlans, std::move(plans));
     }
 
@@ -113,9 +111,7 @@ private:
         {
             Statement rows = m_database.statement(
                 QStringLiteral("SELECT * FROM ladder_rung ORDER BY ladder_id, position"));
-            const auto rungs = readSteps(rows, {"ladder_rung"_L1, "ladder_id"_L1});
-            for (intake::Ladder& ladder : ladders)
-                ladder.rungs = rungs.value(ladder.id.value);
+            giveSteps(ladders, &intake::Ladder::rungs, rows, {"ladder_rung"_L1, "ladder_id"_L1});
         }
         giveToMembers(&FamilyRecords::ladders, std::move(ladders));
         giveToMembers(&FamilyRecords::decisions,

@@ -36,9 +36,7 @@ QList<people::RetryPlan> FamilyRepository::retryPlans(FamilyId family) const {
                        "JOIN retry_step AS step ON step.retry_plan_id = plan.id "
                        "WHERE member.family_id = ? ORDER BY step.retry_plan_id, step.position"));
     rows.with(family);
-    const auto steps = readSteps(rows, stepsTable);
-    for (people::RetryPlan& plan : plans)
-        plan.steps = steps.value(plan.id.value);
+    giveSteps(plans, &people::RetryPlan::steps, rows, stepsTable);
     return plans;
 }
 

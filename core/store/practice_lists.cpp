@@ -112,9 +112,7 @@ QList<intake::LadderTemplate> PracticeRepository::ladderTemplates() const {
         m_database, QStringLiteral("SELECT * FROM ladder_template ORDER BY id"), readTemplate);
     Statement rows = m_database.statement(
         QStringLiteral("SELECT * FROM ladder_template_rung ORDER BY ladder_template_id, position"));
-    const auto rungs = readSteps(rows, rungsTable);
-    for (intake::LadderTemplate& ladderTemplate : templates)
-        ladderTemplate.rungs = rungs.value(ladderTemplate.id.value);
+    giveSteps(templates, &intake::LadderTemplate::rungs, rows, rungsTable);
     std::ranges::stable_sort(
         templates, [](const intake::LadderTemplate& a, const intake::LadderTemplate& b) {
             return QString::localeAwareCompare(a.name.toCaseFolded(), b.name.toCaseFolded()) < 0;

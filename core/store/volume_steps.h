@@ -24,5 +24,13 @@ void setSteps(Database& database, StepsTable steps, qint64 owner,
               const QList<quantity::Volume>& volumes);
 /// The volumes by their record, from rows in order of position.
 QHash<qint64, QList<quantity::Volume>> readSteps(Statement& rows, StepsTable steps);
+/// Gives each record its volumes, from rows in order of position.
+template <class Record>
+void giveSteps(QList<Record>& records, QList<quantity::Volume> Record::*volumes, Statement& rows,
+               StepsTable steps) {
+    const auto byRecord = readSteps(rows, steps);
+    for (Record& record : records)
+        record.*volumes = byRecord.value(record.id.value);
+}
 
 } // namespace ladlework::store

@@ -1,6 +1,5 @@
 #include "store/workbook.h"
 
-#include "foundation/reference_table.h"
 #include "store/action_boundary.h"
 #include "store/changeset.h"
 #include "store/climb_rows.h"
@@ -19,19 +18,11 @@ namespace ladlework::store {
 namespace {
 /// The phases that a new workbook starts with.
 Outcome addShippedPhases(Action& action, PracticeRepository& practice) {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("phases"));
-    if (!table)
-        return passOn(table);
-    for (qsizetype index = 0; index < table->size(); ++index) {
-        const ReferenceTable::Row row = table->row(index);
-        people::Phase phase;
-        phase.name = row.text(QStringLiteral("name"));
-        phase.position = static_cast<int>(row.number(QStringLiteral("position")));
-        phase.rules.strainHerbs = row.flag(QStringLiteral("strain_herbs"));
-        phase.rules.strainVegetables = row.flag(QStringLiteral("strain_vegetables"));
-        phase.rules.strainPeppercorns = row.flag(QStringLiteral("strain_peppercorns"));
-        phase.rules.groundPepper = row.flag(QStringLiteral("ground_pepper"));
-        phase.rules.boneBroth = row.flag(QStringLiteral("bone_broth"));
+    const Result<std::vector<kitchen::ShippedPhase>> shipped = kitchen::shippedPhases();
+    if (!shipped)
+        return passOn(shipped);
+    for (const kitchen::ShippedPhase& one : *shipped) {
+        const people::Phase phase{{}, one.name, one.position, one.rules};
         if (const Result<PhaseId> added = practice.addPhase(action, phase); !added)
             return passOn(added);
     }

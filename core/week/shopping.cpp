@@ -24,12 +24,10 @@ struct Buying {
 };
 
 QHash<QString, Buying> loadBuying() {
-    const Result<ReferenceTable> table = ReferenceTable::load(QStringLiteral("buying"));
-    if (!table)
-        throw std::runtime_error(toLine(table.error()).toStdString());
+    const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("buying")));
     QHash<QString, Buying> rows;
-    for (qsizetype index = 0; index < table->size(); ++index) {
-        const ReferenceTable::Row row = table->row(index);
+    for (qsizetype index = 0; index < table.size(); ++index) {
+        const ReferenceTable::Row row = table.row(index);
         const double waste = row.number(QStringLiteral("waste"));
         if (waste < 0 || waste >= 1)
             throw std::runtime_error("buying.csv: a waste share is outside 0 to 1");

@@ -141,11 +141,8 @@ QWidget* LogScreen::makeDayTable() {
 void LogScreen::makeActions() {
     const auto make = [this](const QString& text, const QString& tip, const QKeySequence& keys,
                              auto&& work) {
-        auto* action = new QAction(text, this);
-        action->setShortcut(keys);
-        action->setStatusTip(tip);
-        connect(action, &QAction::triggered, this, work);
-        addAction(action);
+        connect(addScreenAction(text, tip, keys, Qt::WindowShortcut), &QAction::triggered, this,
+                work);
     };
     const QString another = tr("Shows another day of the log");
     make(tr("Go to the day before"), another, QKeySequence(Qt::ALT | Qt::Key_Left),

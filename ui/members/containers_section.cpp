@@ -1,5 +1,6 @@
 #include "ui/members/containers_section.h"
 
+#include "ui/members/record_rows.h"
 #include "ui/shared/character_width.h"
 #include "ui/shared/section.h"
 #include "ui/shared/side_by_side.h"
@@ -14,15 +15,12 @@
 #include <QSignalBlocker>
 #include <QTableView>
 #include <QVBoxLayout>
-#include <algorithm>
 
 namespace ladlework::ui {
 
 using kitchen::Container;
 
 namespace {
-constexpr int mostRowsShown = 5;
-
 QHBoxLayout* rowIn(QWidget* part) {
     auto* row = new QHBoxLayout(part);
     row->setContentsMargins(0, 0, 0, 0);
@@ -124,14 +122,7 @@ void ContainersSection::show(const casebook::Casebook& book) {
         const QSignalBlocker blocker(m_table->selectionModel());
         m_model->setContainers(book.records().containers, m_measures);
     }
-    const int rows = m_model->rowCount();
-    m_table->setVisible(rows > 0);
-    fitRows(*m_table, 1, mostRowsShown);
-    m_none->setVisible(rows == 0);
-    m_line->setVisible(rows > 0);
-    m_remove->setVisible(rows > 0);
-    if (rows > 0)
-        m_table->selectRow(std::clamp(row, 0, rows - 1));
+    RecordRows{m_table, m_line, m_remove, m_none}.show(row);
     showChosen();
 }
 

@@ -1,6 +1,7 @@
 #include "ui/members/vessels_section.h"
 
 #include "casebook/usual_vessel.h"
+#include "ui/members/record_rows.h"
 #include "ui/shared/character_width.h"
 #include "ui/shared/section.h"
 #include "ui/shared/side_by_side.h"
@@ -15,15 +16,10 @@
 #include <QSignalBlocker>
 #include <QTableView>
 #include <QVBoxLayout>
-#include <algorithm>
 
 namespace ladlework::ui {
 
 using kitchen::Vessel;
-
-namespace {
-constexpr int mostRowsShown = 5;
-} // namespace
 
 VesselsSection::VesselsSection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_model(new VesselModel(this)),
@@ -107,14 +103,7 @@ void VesselsSection::show(const casebook::Casebook& book) {
         const QSignalBlocker blocker(m_table->selectionModel());
         m_model->setVessels(book.records().vessels, m_measures);
     }
-    const int rows = m_model->rowCount();
-    m_table->setVisible(rows > 0);
-    fitRows(*m_table, 1, mostRowsShown);
-    m_none->setVisible(rows == 0);
-    m_line->setVisible(rows > 0);
-    m_remove->setVisible(rows > 0);
-    if (rows > 0)
-        m_table->selectRow(std::clamp(row, 0, rows - 1));
+    RecordRows{m_table, m_line, m_remove, m_none}.show(row);
     showChosen();
 }
 

@@ -103,11 +103,8 @@ void ProgressScreen::connectParts() {
 void ProgressScreen::makeActions() {
     const auto make = [this](const QString& text, const QString& tip, const QKeySequence& keys,
                              auto&& work) {
-        auto* action = new QAction(text, this);
-        action->setShortcut(keys);
-        action->setStatusTip(tip);
-        connect(action, &QAction::triggered, this, work);
-        addAction(action);
+        connect(addScreenAction(text, tip, keys, Qt::WindowShortcut), &QAction::triggered, this,
+                work);
     };
     const QString member = tr("Shows the climb of another member");
     make(tr("Next member"), member, QKeySequence(Qt::ALT | Qt::Key_PageDown),

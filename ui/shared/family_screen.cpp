@@ -25,10 +25,10 @@ void FamilyScreen::setFindings(Findings findings) {
 }
 
 QAction* FamilyScreen::addScreenAction(const QString& text, const QString& tip,
-                                       const QKeySequence& keys) {
+                                       const QKeySequence& keys, Qt::ShortcutContext context) {
     auto* action = new QAction(text, this);
     action->setShortcut(keys);
-    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    action->setShortcutContext(context);
     action->setStatusTip(tip);
     addAction(action);
     return action;

@@ -39,8 +39,9 @@ protected:
     virtual void refresh(bool sameFamily) = 0;
     void setFindings(Findings findings);
     /// An action of this screen, for the menu and the command list; its shortcut works while the
-    /// focus is in the screen.
-    QAction* addScreenAction(const QString& text, const QString& tip, const QKeySequence& keys);
+    /// focus is in the screen, or wherever `context` says.
+    QAction* addScreenAction(const QString& text, const QString& tip, const QKeySequence& keys,
+                             Qt::ShortcutContext context = Qt::WidgetWithChildrenShortcut);
 
     [[nodiscard]] const casebook::Casebook& book() const { return *m_casebook; }
     [[nodiscard]] std::shared_ptr<const casebook::Casebook> sharedBook() const {

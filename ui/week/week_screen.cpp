@@ -29,7 +29,7 @@ namespace {
 
 constexpr int sideCharacters = 34;
 
-QString dayInWords(QDate day) {
+QString weekdayInWords(QDate day) {
     return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
 }
 
@@ -211,7 +211,7 @@ Findings WeekScreen::retries() const {
         Finding finding;
         finding.code = QStringLiteral("retry-step");
         finding.text = tr("%1: %2 tries %3 of stock with %4 (step %5 of %6).")
-                           .arg(dayInWords(step.day), step.standing->member.name,
+                           .arg(weekdayInWords(step.day), step.standing->member.name,
                                 quantity::printVolume(step.amount, measures()), step.what)
                            .arg(step.step + 1)
                            .arg(step.plan->steps.size());
@@ -265,7 +265,7 @@ void WeekScreen::select(const week::Placement& placement) {
 
 void WeekScreen::putPot(PotId pot, QDate day) {
     const week::WeekPlan changed = withPot(plan(), pot, day);
-    if (save(changed, tr("Put %1 on %2").arg(potName(pot), dayInWords(day))))
+    if (save(changed, tr("Put %1 on %2").arg(potName(pot), weekdayInWords(day))))
         select(changed.placements.last());
 }
 
@@ -276,7 +276,7 @@ void WeekScreen::takeOff(qsizetype placement) {
     const QModelIndex cell = m_board->view()->currentIndex();
     save(withoutPlacement(before, placement),
          tr("Took %1 off %2")
-             .arg(potAt(placement), dayInWords(before.placements.at(placement).day)));
+             .arg(potAt(placement), weekdayInWords(before.placements.at(placement).day)));
     m_board->view()->setCurrentIndex(m_board->model()->index(cell.row(), cell.column()));
 }
 
@@ -288,8 +288,8 @@ void WeekScreen::movePot(qsizetype placement, QDate day) {
     const week::WeekPlan changed = withMove(before, placement, day);
     const QString sentence =
         tr("Moved %1 from %2 to %3")
-            .arg(potAt(placement), dayInWords(before.placements.at(placement).day),
-                 dayInWords(day));
+            .arg(potAt(placement), weekdayInWords(before.placements.at(placement).day),
+                 weekdayInWords(day));
     if (save(changed, sentence))
         select(changed.placements.at(placement));
 }
@@ -299,7 +299,7 @@ void WeekScreen::setStart(qsizetype placement, QTime start) {
     if (placement < 0 || placement >= before.placements.size())
         return;
     const week::WeekPlan changed = withStart(before, placement, start);
-    const QString day = dayInWords(before.placements.at(placement).day);
+    const QString day = weekdayInWords(before.placements.at(placement).day);
     const QString sentence = start.isValid()
                                  ? tr("Set the start of %1 on %2 to %3")
                                        .arg(potAt(placement), day, printStartTime(start))

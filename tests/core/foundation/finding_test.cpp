@@ -8,16 +8,24 @@ namespace ladlework {
 namespace {
 
 Finding finding(Finding::Severity severity, const QString& code) {
-    Finding made;
-    made.severity = severity;
-    made.code = code;
-    return made;
+    return makeFinding(severity, code, QString());
 }
 
 TEST(FindingTest, NamesSeveritiesForFiles) {
     EXPECT_EQ(severityId(Finding::Severity::Note), QStringLiteral("note"));
     EXPECT_EQ(severityId(Finding::Severity::Caution), QStringLiteral("caution"));
     EXPECT_EQ(severityId(Finding::Severity::Stop), QStringLiteral("stop"));
+}
+
+TEST(FindingTest, IsMadeWithoutANumber) {
+    const Finding made = makeFinding(Finding::Severity::Stop, QStringLiteral("pot-dry"),
+                                     QStringLiteral("The pot boils dry."), QStringLiteral("water"));
+    EXPECT_EQ(made.severity, Finding::Severity::Stop);
+    EXPECT_EQ(made.code, QStringLiteral("pot-dry"));
+    EXPECT_EQ(made.text, QStringLiteral("The pot boils dry."));
+    EXPECT_EQ(made.field, QStringLiteral("water"));
+    EXPECT_FALSE(made.value.has_value());
+    EXPECT_FALSE(made.limit.has_value());
 }
 
 TEST(FindingTest, FindsTheWorst) {

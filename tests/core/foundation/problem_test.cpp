@@ -27,5 +27,10 @@ TEST(ProblemTest, IsPassedOnWhole) {
     EXPECT_EQ(passed.error().detail, QStringLiteral("errno 2"));
 }
 
+TEST(ProblemTest, IsABrokenInvariantInWhatShips) {
+    EXPECT_EQ(valueOrThrow(Result<int>(3)), 3);
+    EXPECT_THROW(valueOrThrow(failing()), std::runtime_error);
+}
+
 } // namespace
 } // namespace ladlework
