@@ -41,7 +41,10 @@ using SymptomId = Id<struct SymptomTag>;
 using RetryPlanId = Id<struct RetryPlanTag>;
 using ObservationId = Id<struct ObservationTag>;
 using WeekPlanId = Id<struct WeekPlanTag>;
+using WeekTemplateId = Id<struct WeekTemplateTag>;
 using NoteId = Id<struct NoteTag>;
 using HandoutId = Id<struct HandoutTag>;
+using HandoutTemplateId = Id<struct HandoutTemplateTag>;
+using LabelStockId = Id<struct LabelStockTag>;
 
 } // namespace ladlework

@@ -29,12 +29,15 @@ struct Family {
     quantity::Volume fridgeRoom = quantity::Volume::fromQuarts(8); ///< room for stock
     quantity::Volume freezerRoom = quantity::Volume::fromQuarts(8);
     quantity::Mass meatPerDay = quantity::Mass::fromGrams(500); ///< cooked meat the table eats
+    int mostOfOneAnimal = 0; ///< cookings of one animal a week at most; 0: as many as it takes
+    QString handoutLanguage = QStringLiteral("en"); ///< of the printed pages: "en" or "es"
     QDate reviewOn; ///< next visit or review; may be null
     QString remarks;
 };
 
 /// Non-blank name, known zone, altitude -500 m to 6,000 m, rooms and meat not negative and not
-/// absurd (200 L, 20 kg a day), `since` a valid day not after `today`. The sentence and the place
+/// absurd (200 L, 20 kg a day), cookings of one animal 0 to 42, a language that the pages are
+/// written in, `since` a valid day not after `today`. The sentence and the place
 /// name the field.
 Outcome check(const Family& family, QDate today);
 

@@ -22,6 +22,7 @@ struct Practice {
     QString name;
     QString practitioner;
     QString contact;         ///< phone, mail, address: several lines
+    QByteArray logo;         ///< a PNG picture for the letterhead, at most 1 MiB; may be empty
     QString emergencyNumber; ///< "911", "112": shown first when a red flag is entered
     quantity::MeasureSystem measures = quantity::MeasureSystem::UsCustomary;
     Paper paper = Paper::Letter;
@@ -32,7 +33,7 @@ struct Practice {
 };
 
 /// Checks the ranges above, that the zone is known, that an emergency number, when there is one,
-/// holds a digit, and that the currency is at most five characters and none a digit: the sentence
+/// holds a digit, that a logo is a PNG file of at most 1 MiB, and that the currency is at most five characters and none a digit: the sentence
 /// and the place name the field at fault. A practice may be nameless.
 Outcome check(const Practice& practice);
 
