@@ -38,12 +38,12 @@ inline WeekSolution goodPlan() {
     WeekSolution plan;
     plan.status = WeekSolution::Status::Optimal;
     plan.cookings = {{0, 0, false}, {2, 1, false}};
-    plan.servings = {{0, ana, fridgeLot, ml(200)},  {0, ben, fridgeLot, ml(200)},
-                     {0, ana, chicken, ml(300)},    {0, ben, chicken, ml(100)},
-                     {1, ana, chicken, ml(500)},    {1, ben, chicken, ml(300)},
-                     {2, ana, chicken, ml(500)},    {2, ben, chicken, ml(300)}, // thawed
-                     {3, ana, beef, ml(500)},       {3, ben, freezerLot, ml(300)},
-                     {4, ana, beef, ml(500)},       {4, ben, freezerLot, ml(300)}};
+    plan.servings = {{0, ana, fridgeLot, ml(200)}, {0, ben, fridgeLot, ml(200)},
+                     {0, ana, chicken, ml(300)},   {0, ben, chicken, ml(100)},
+                     {1, ana, chicken, ml(500)},   {1, ben, chicken, ml(300)},
+                     {2, ana, chicken, ml(500)},   {2, ben, chicken, ml(300)}, // thawed
+                     {3, ana, beef, ml(500)},      {3, ben, freezerLot, ml(300)},
+                     {4, ana, beef, ml(500)},      {4, ben, freezerLot, ml(300)}};
     plan.freezing = {{0, chicken, ml(800)}, {2, beef, ml(500)}};
     plan.thawing = {{1, chicken, ml(800)}, {2, freezerLot, ml(600)}, {3, beef, ml(500)}};
     plan.meat = {{0, fridgeLot, grams(100)}, // of the meat on hand: its first entry

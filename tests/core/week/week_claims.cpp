@@ -47,14 +47,15 @@ private:
             m_wrong.push_back(sentence(parts...));
     }
     void same(const char* what, std::size_t day, quantity::Volume said, quantity::Volume seen) {
-        unless(!differ(said.toMillilitres(), seen.toMillilitres()), what, " of day ", day, ": said ",
-               said.toMillilitres(), " mL, seen ", seen.toMillilitres());
+        unless(!differ(said.toMillilitres(), seen.toMillilitres()), what, " of day ", day,
+               ": said ", said.toMillilitres(), " mL, seen ", seen.toMillilitres());
     }
 
     void lookAtStores() {
         unless(m_plan.stores.size() == m_seen.stores.size(), "stores are told for ",
                m_plan.stores.size(), " days");
-        for (std::size_t day = 0; day < std::min(m_plan.stores.size(), m_seen.stores.size()); ++day) {
+        for (std::size_t day = 0; day < std::min(m_plan.stores.size(), m_seen.stores.size());
+             ++day) {
             const StoreDay& said = m_plan.stores[day];
             const StoreDay& seen = m_seen.stores[day];
             same("refrigerator", day, said.fridge, seen.fridge);

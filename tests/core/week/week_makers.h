@@ -58,9 +58,8 @@ inline void addSlot(WeekProblem& problem, int day, double length = 360, int pots
 
 inline LotOnHand& addLot(WeekProblem& problem, double amount, kitchen::Lot::Place place,
                          int useByDay = 0) {
-    return problem.lots.emplace_back(
-        LotOnHand{QStringLiteral("lot"), ml(amount), place, useByDay,
-                  std::vector<bool>(problem.drinkers.size(), true)});
+    return problem.lots.emplace_back(LotOnHand{QStringLiteral("lot"), ml(amount), place, useByDay,
+                                               std::vector<bool>(problem.drinkers.size(), true)});
 }
 
 } // namespace ladlework::week::samples

@@ -60,7 +60,8 @@ double throwAway(std::vector<Pile>& piles, int day) {
 
 class Replay {
 public:
-    Replay(const WeekProblem& problem, const WeekSolution& plan) : m_problem(problem), m_plan(plan) {}
+    Replay(const WeekProblem& problem, const WeekSolution& plan)
+        : m_problem(problem), m_plan(plan) {}
 
     Replayed run() {
         lookAtCookings();
