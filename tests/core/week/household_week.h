@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/week/week_makers.h"
+#include "core/week/rivals/week_makers.h"
 
 namespace ladlework::week::samples {
 

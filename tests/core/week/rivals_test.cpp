@@ -1,6 +1,6 @@
-#include "core/week/compact_week.h"
-#include "core/week/every_plan.h"
-#include "core/week/invented_weeks.h"
+#include "core/week/rivals/compact_week.h"
+#include "core/week/rivals/every_plan.h"
+#include "core/week/rivals/invented_weeks.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,4 @@
-#include "core/week/week_makers.h"
+#include "core/week/rivals/week_makers.h"
 #include "core/week/week_rules.h"
 #include "week/week_solver.h"
 

@@ -1,5 +1,5 @@
+#include "core/week/rivals/week_levels.h"
 #include "core/week/sentence.h"
-#include "core/week/week_levels.h"
 #include "core/week/week_rules.h"
 
 #include <map>

@@ -1,6 +1,6 @@
-#include "core/week/compact_week.h"
-#include "core/week/every_plan.h"
-#include "core/week/invented_weeks.h"
+#include "core/week/rivals/compact_week.h"
+#include "core/week/rivals/every_plan.h"
+#include "core/week/rivals/invented_weeks.h"
 #include "core/week/week_rules.h"
 #include "week/week_solver.h"
 
@@ -36,8 +36,7 @@ void expectProven(const WeekProblem& problem, const WeekSolution& plan, const Le
     EXPECT_THAT(rules::breaches(problem, plan), IsEmpty());
     EXPECT_TRUE(same(rules::levelsOf(plan.objective), rival));
     const bool fits = rival[0] < roomTolerance;
-    EXPECT_EQ(plan.status,
-              fits ? WeekSolution::Status::Optimal : WeekSolution::Status::Infeasible);
+    EXPECT_EQ(plan.status, fits ? WeekSolution::Status::Optimal : WeekSolution::Status::Infeasible);
     EXPECT_EQ(plan.gap, 0);
 }
 

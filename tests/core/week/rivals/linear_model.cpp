@@ -1,4 +1,4 @@
-#include "core/week/linear_model.h"
+#include "core/week/rivals/linear_model.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
-#include "core/week/glpk_week.h"
+#include "core/week/rivals/glpk_week.h"
 
-#include "core/week/linear_model.h"
+#include "core/week/rivals/linear_model.h"
 
 #include <map>
 #include <stdexcept>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/week/glpk_week.h"
+#include "core/week/rivals/glpk_week.h"
 
 namespace ladlework::week::rivals {
 

@@ -1,7 +1,7 @@
-#include "core/week/invented_weeks.h"
+#include "core/week/rivals/invented_weeks.h"
 
-#include "core/week/every_plan.h"
-#include "core/week/week_makers.h"
+#include "core/week/rivals/every_plan.h"
+#include "core/week/rivals/week_makers.h"
 
 #include <algorithm>
 #include <random>
@@ -98,7 +98,8 @@ WeekProblem familyWeek(unsigned seed, const FamilySize& size) {
     problem.freezerRoom = ml(dice.steps(4, 20, 1000));
     problem.spill = 0.1;
     for (int count = 0; count < size.drinkers; ++count) {
-        const double amount = dice.steps(5, 30, 50);
+        // Most of a large family are children.
+        const double amount = std::min(dice.steps(5, 30, 50), dice.steps(5, 30, 50));
         addDrinker(problem, amount);
         // One in three is still climbing: a rung more every third day.
         if (dice.oneIn(3)) {
@@ -130,7 +131,8 @@ WeekProblem familyWeek(unsigned seed, const FamilySize& size) {
             const int day = first + days[static_cast<std::size_t>(place)];
             days.erase(days.begin() + place);
             if (day < size.days)
-                addSlot(problem, day, dice.oneOf({240, 300, 480, 600}), dice.from(1, 3));
+                addSlot(problem, day, dice.oneOf({240, 300, 480, 600}),
+                        std::min(4, dice.from(1, 2) + size.drinkers / 4));
         }
     }
     for (int count = 0; count < 3; ++count) {

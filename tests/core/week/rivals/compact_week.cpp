@@ -1,6 +1,6 @@
-#include "core/week/compact_week.h"
+#include "core/week/rivals/compact_week.h"
 
-#include "core/week/linear_model.h"
+#include "core/week/rivals/linear_model.h"
 
 #include <algorithm>
 #include <map>

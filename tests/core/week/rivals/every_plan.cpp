@@ -1,6 +1,6 @@
-#include "core/week/every_plan.h"
+#include "core/week/rivals/every_plan.h"
 
-#include "core/week/linear_model.h"
+#include "core/week/rivals/linear_model.h"
 
 #include <algorithm>
 #include <map>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/week/week_levels.h"
+#include "core/week/rivals/week_levels.h"
 #include "week/week_problem.h"
 
 namespace ladlework::week::rivals {
