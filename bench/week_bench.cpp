@@ -133,7 +133,7 @@ void printLadder(const KeepingReporter& reporter, const Proven& proven) {
         const Times times = timesOf(reporter, "ladder", size, familiesOfLadder);
         unsigned count = 0;
         for (unsigned seed = 1; seed <= familiesOfLadder; ++seed)
-            count += proven.contains(nameOf("ladder", size, seed)) ? 1 : 0;
+            count += proven.contains(nameOf("ladder", size, seed)) ? 1U : 0U;
         std::cout << std::setw(4) << size.days << " days " << std::setw(3) << size.drinkers
                   << " drinkers " << std::setw(3) << size.pots << " pots: median " << std::setw(8)
                   << times.median << " ms, worst " << std::setw(8) << times.worst << " ms, "

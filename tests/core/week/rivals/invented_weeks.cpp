@@ -90,13 +90,8 @@ WeekProblem smallWeek(unsigned seed, std::size_t mostChoices) {
     return problem;
 }
 
-WeekProblem familyWeek(unsigned seed, const FamilySize& size) {
-    Dice dice(seed);
-    WeekProblem problem = emptyWeek(size.days);
-    problem.fridgeDays = 3;
-    problem.fridgeRoom = ml(dice.steps(10, 24, 1000));
-    problem.freezerRoom = ml(dice.steps(4, 20, 1000));
-    problem.spill = 0.1;
+namespace {
+void addFamilyDrinkers(WeekProblem& problem, Dice& dice, const FamilySize& size) {
     for (int count = 0; count < size.drinkers; ++count) {
         // Most of a large family are children.
         const double amount = std::min(dice.steps(5, 30, 50), dice.steps(5, 30, 50));
@@ -108,13 +103,21 @@ WeekProblem familyWeek(unsigned seed, const FamilySize& size) {
                 days[day] = ml(amount / 2 + static_cast<double>(day / 3) * 30);
         }
     }
-    problem.meatPerDay = grams(150.0 * size.drinkers);
+}
+
+/// Who may have each of the animals.
+std::vector<std::vector<bool>> mayHave(const WeekProblem& problem, Dice& dice) {
     // Each animal is forbidden to some, and everyone may have at least one.
     std::vector<std::vector<bool>> mayAnimal;
     for (qsizetype animal = 0; animal < animals.size(); ++animal)
         mayAnimal.push_back(dice.flags(problem.drinkers.size(), 80));
     for (std::size_t who = 0; who < problem.drinkers.size(); ++who)
         mayAnimal[static_cast<std::size_t>(dice.from(0, 2))][who] = true;
+    return mayAnimal;
+}
+
+void addFamilyPots(WeekProblem& problem, Dice& dice, const FamilySize& size,
+                   const std::vector<std::vector<bool>>& mayAnimal) {
     for (int index = 0; index < size.pots; ++index) {
         const auto animal = static_cast<std::size_t>(index % 3);
         PotChoice& pot = addPot(problem, dice.steps(20, 60, 100), dice.steps(5, 20, 100),
@@ -124,6 +127,9 @@ WeekProblem familyWeek(unsigned seed, const FamilySize& size) {
         pot.total = minutes(dice.oneOf({180, 240, 300, 480}));
         pot.cost = dice.steps(16, 60, 0.5);
     }
+}
+
+void addFamilySlots(WeekProblem& problem, Dice& dice, const FamilySize& size) {
     for (int first = 0; first < size.days; first += 7) {
         std::vector<int> days{0, 1, 2, 3, 4, 5, 6};
         for (int count = dice.from(2, 5); count > 0; --count) {
@@ -135,6 +141,10 @@ WeekProblem familyWeek(unsigned seed, const FamilySize& size) {
                         std::min(4, dice.from(1, 2) + size.drinkers / 4));
         }
     }
+}
+
+void addFamilyLots(WeekProblem& problem, Dice& dice,
+                   const std::vector<std::vector<bool>>& mayAnimal) {
     for (int count = 0; count < 3; ++count) {
         const auto animal = static_cast<std::size_t>(dice.from(0, 2));
         const Place place = dice.oneIn(2) ? Place::Freezer : Place::Fridge;
@@ -143,6 +153,22 @@ WeekProblem familyWeek(unsigned seed, const FamilySize& size) {
         addLot(problem, std::min(dice.steps(5, 40, 100), most / 4), place, dice.from(0, 3)).may =
             mayAnimal[animal];
     }
+}
+} // namespace
+
+WeekProblem familyWeek(unsigned seed, const FamilySize& size) {
+    Dice dice(seed);
+    WeekProblem problem = emptyWeek(size.days);
+    problem.fridgeDays = 3;
+    problem.fridgeRoom = ml(dice.steps(10, 24, 1000));
+    problem.freezerRoom = ml(dice.steps(4, 20, 1000));
+    problem.spill = 0.1;
+    addFamilyDrinkers(problem, dice, size);
+    problem.meatPerDay = grams(150.0 * size.drinkers);
+    const std::vector<std::vector<bool>> mayAnimal = mayHave(problem, dice);
+    addFamilyPots(problem, dice, size, mayAnimal);
+    addFamilySlots(problem, dice, size);
+    addFamilyLots(problem, dice, mayAnimal);
     problem.meat.push_back({grams(dice.steps(0, 8, 100)), dice.from(0, 2)});
     return problem;
 }
