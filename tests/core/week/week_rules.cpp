@@ -23,9 +23,13 @@ struct Pile {
     int lastDay = 0;
 };
 
+/// How much of a source is left to spoil, by its last day.
+using LeftToSpoil = std::map<int, double>;
+
 /// Stock of one source.
 struct Standing {
     std::vector<Pile> fridge;
+    LeftToSpoil leftToSpoil;
     double ice = 0;
     int cookedOn = -1; ///< -1 for a lot on hand
     const std::vector<bool>* may = nullptr;
@@ -35,16 +39,20 @@ std::string nameOf(StockSource source) {
     return sentence(source.kind == StockSource::Kind::Lot ? "lot " : "cooking ", source.index);
 }
 
-/// Takes from the piles that are good on the day, the one that spoils first in front; returns what
-/// could not be had.
-double take(std::vector<Pile>& piles, int day, double amount) {
+/// Takes from the piles that are good on the day, the one that spoils first in front; what is left
+/// to spoil is touched last of all. Returns what could not be had.
+double take(std::vector<Pile>& piles, int day, double amount, LeftToSpoil left = {}) {
     std::ranges::sort(piles, {}, &Pile::lastDay);
-    for (Pile& pile : piles) {
-        if (day < pile.firstDay || day > pile.lastDay)
-            continue;
-        const double taken = std::min(amount, pile.left);
-        pile.left -= taken;
-        amount -= taken;
+    for (const bool isLast : {false, true}) {
+        for (Pile& pile : piles) {
+            if (day < pile.firstDay || day > pile.lastDay)
+                continue;
+            const double kept = isLast ? 0 : std::min(left[pile.lastDay], pile.left);
+            left[pile.lastDay] -= kept;
+            const double taken = std::min(amount, pile.left - kept);
+            pile.left -= taken;
+            amount -= taken;
+        }
     }
     return amount;
 }
@@ -208,6 +216,11 @@ void Replay::layOut() {
         here.cookedOn = cooking.day;
         here.may = &potOf(cooking).may;
     }
+    for (const Spoiling& spoiling : m_plan.spoiling) {
+        const auto here = m_stock.find(spoiling.from);
+        if (here != m_stock.end())
+            here->second.leftToSpoil[spoiling.day] += spoiling.volume.toMillilitres();
+    }
 }
 
 void Replay::live(int day) {
@@ -289,7 +302,7 @@ void Replay::drink(int day) {
         }
         if (!(*here->may)[serving.drinker])
             breach("drinker ", serving.drinker, " may not drink of ", nameOf(serving.from));
-        const double missing = take(here->fridge, day, amount);
+        const double missing = take(here->fridge, day, amount, here->leftToSpoil);
         if (missing > crumb)
             breach(missing, " mL more of ", nameOf(serving.from), " are served on day ", day,
                    " than can be drunk then");

@@ -18,8 +18,9 @@ struct Replayed {
 
 /// Acts out the moves of a plan (cookings, servings, freezing, thawing, meat) by the rules of
 /// `ladlework reckon week` alone, with nothing of how the plan was found. Of one source the stock
-/// that spoils first is drunk first. What the plan says of itself (stores, who is short, what
-/// spoils, the objective) is not looked at. Amounts may be off by a thousandth of a mL or g.
+/// that spoils first is drunk first, except what the plan says it lets spoil: the rules leave the
+/// choice, and what spoils soon makes room. What else the plan says of itself (stores, who is
+/// short, the objective) is not looked at. Amounts may be off by a thousandth of a mL or g.
 Replayed replay(const WeekProblem& problem, const WeekSolution& plan);
 
 /// The breaches of replay(), and every place where what the plan says of itself is not what came

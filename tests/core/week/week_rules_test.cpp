@@ -56,6 +56,24 @@ TEST(WeekRulesTest, drinksWhatSpoilsFirst) {
     EXPECT_NEAR(seen.stores[1].fridge.toMillilitres(), 300, 1e-9);
 }
 
+TEST(WeekRulesTest, letsSpoilWhatThePlanSays) {
+    // 200 mL thawed on day 0 and 500 on day 1; of these 500 are drunk on day 2. Which, is the
+    // plan's to say: the old ones spoil on day 2, or 200 of the newer stand until day 3.
+    WeekProblem problem = emptyWeek(4);
+    addDrinker(problem, 0);
+    problem.drinkers[0].perDay[2] = ml(500);
+    addLot(problem, 700, kitchen::Lot::Place::Freezer);
+    WeekSolution plan;
+    plan.thawing = {{0, fridgeLot, ml(200)}, {1, fridgeLot, ml(500)}};
+    plan.servings = {{2, 0, fridgeLot, ml(500)}};
+    EXPECT_NEAR(replay(problem, plan).stores[3].fridge.toMillilitres(), 200, 1e-9);
+    plan.spoiling = {{2, fridgeLot, ml(200), {}}};
+    const Replayed seen = replay(problem, plan);
+    EXPECT_THAT(seen.breaches, IsEmpty());
+    EXPECT_NEAR(seen.stores[3].fridge.toMillilitres(), 0, 1e-9);
+    EXPECT_NEAR(seen.objective.spoilt.toMillilitres(), 200, 1e-9);
+}
+
 TEST(WeekRulesTest, settledCookingsNeedNoSlotAndCountForTheirAnimal) {
     WeekProblem problem = household();
     problem.mostCookingsPerAnimal = 1;
