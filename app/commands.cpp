@@ -25,12 +25,13 @@ Command sample() {
 Command reckon() {
     return {
         QStringLiteral("reckon"),
-        QStringLiteral("reckon pot|cooling|ladder|patterns FILE.json"),
+        QStringLiteral("reckon pot|cooling|ladder|patterns|week FILE.json"),
         say("Does one computation; JSON on standard output.\n\n"
             "pot       what comes out of a pot, and who may drink it\n"
             "cooling   how fast stock cools, and in how many containers it passes\n"
             "ladder    a climb replayed day by day, and when it may reach its target\n"
-            "patterns  days with something taken against days with a reaction\n\n"
+            "patterns  days with something taken against days with a reaction\n"
+            "week      which pots on which days, proven the best; and what is in the way\n\n"
             "FILE.json is one object with SI units in the names of its keys. An unknown key, a\n"
             "missing key, a wrong type or a number out of range is refused with its place."),
         runReckon,

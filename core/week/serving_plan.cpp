@@ -85,10 +85,12 @@ void PlanMaker::listCookings() {
     for (int day = 0; day < m_problem.days; ++day) {
         for (const SettledCooking& settled : m_problem.settled)
             if (settled.day == day)
-                m_plan.cookings.push_back({day, settled.pot, true});
+                m_plan.cookings.push_back(
+                    {day, settled.pot, true,
+                     settled.stock.value_or(m_problem.pots[settled.pot].stock)});
         for (std::size_t pot = 0; pot < m_problem.pots.size(); ++pot)
             for (long count = std::lround(value(m_model.cook[at(day)][pot])); count > 0; --count)
-                m_plan.cookings.push_back({day, pot, false});
+                m_plan.cookings.push_back({day, pot, false, m_problem.pots[pot].stock});
     }
 }
 
@@ -106,7 +108,7 @@ void PlanMaker::fill() {
             const PotChoice& pot = m_problem.pots[cooked.pot];
             if (cooked.day == source.start && pot.may == m_model.kinds[source.kind].may)
                 m_stands[index].push_back(
-                    {{StockSource::Kind::Cooking, cooking}, pot.stock.toLitres()});
+                    {{StockSource::Kind::Cooking, cooking}, cooked.stock.toLitres()});
         }
     }
     for (const WeekModel::Kind& kind : m_model.kinds) {

@@ -1,5 +1,8 @@
 #include "week/week_model.h"
 
+#include "week/cooking_time.h"
+#include "week/free_hours.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -13,8 +16,6 @@ constexpr int none = -1;
 constexpr int totalsFirst = 0; ///< ranks of whole columns
 constexpr int daysAfter = 1;
 constexpr double noVolume = 1e-9; ///< litres: less is nothing
-/// Thawed stock is drunk on one of this many days after the day it is moved.
-constexpr int thawKeeps = 2;
 
 std::size_t at(int index) {
     return static_cast<std::size_t>(index);
@@ -42,7 +43,8 @@ double grainOf(const std::vector<double>& numbers) {
 /// Fills a WeekModel part by part.
 class ModelMaker {
 public:
-    explicit ModelMaker(const WeekProblem& problem) : m_problem(problem), m_days(problem.days) {}
+    ModelMaker(const WeekProblem& problem, const Elastic& elastic)
+        : m_problem(problem), m_elastic(elastic), m_days(problem.days) {}
     WeekModel make();
 
 private:
@@ -68,6 +70,9 @@ private:
     void addLevel(WeekModel::Level name, LinearTerms terms, double grain = 0);
     [[nodiscard]] bool canBeOver() const;
     [[nodiscard]] double settledOn(int day, std::size_t pot) const;
+    [[nodiscard]] bool mayFreeze() const {
+        return m_elastic.freezer || m_problem.freezerRoom > quantity::Volume();
+    }
     [[nodiscard]] bool freezes(std::size_t kind) const;
     int column(double upper = LinearProgram::unbounded) {
         return m_model.program.addColumn({0, upper, false, 0});
@@ -77,6 +82,7 @@ private:
     }
 
     const WeekProblem& m_problem;
+    const Elastic& m_elastic;
     int m_days;
     WeekModel m_model;
     std::vector<std::size_t> m_kindOfPot;
@@ -138,7 +144,7 @@ void ModelMaker::addCookings() {
             // What nobody may drink is of no use.
             if (!anyone(m_problem.pots[pot].may))
                 continue;
-            int most = 0;
+            int most = m_elastic.cookings ? mostPotsAtOnce : 0;
             for (const CookingSlot& slot : m_problem.slots)
                 if (slot.day == day && slot.length >= m_problem.pots[pot].total)
                     most += slot.pots;
@@ -158,6 +164,11 @@ void ModelMaker::addSlotRows() {
             if (const int cooked = m_model.cook[at(day)][pot]; cooked != none)
                 byLength[m_problem.pots[pot].total.toMinutes()].emplace_back(cooked, 1.0);
         LinearTerms longer;
+        if (m_elastic.cookings) {
+            m_model.moreCookings.push_back(
+                m_model.program.addColumn({0, mostPotsAtOnce, true, totalsFirst}));
+            longer.emplace_back(m_model.moreCookings.back(), -1.0);
+        }
         double placesBefore = -1;
         for (auto length = byLength.rbegin(); length != byLength.rend(); ++length) {
             longer.insert(longer.end(), length->second.begin(), length->second.end());
@@ -187,9 +198,14 @@ void ModelMaker::addAnimalRows() {
                 byAnimal[animal].emplace_back(m_model.cook[at(day)][pot], 1.0);
         }
     }
-    for (auto& [animal, terms] : byAnimal)
+    for (auto& [animal, terms] : byAnimal) {
+        if (m_elastic.animals) {
+            m_model.moreOfAnimal.push_back(column());
+            terms.emplace_back(m_model.moreOfAnimal.back(), -1.0);
+        }
         row(std::move(terms), -LinearProgram::unbounded,
             std::max(0.0, m_problem.mostCookingsPerAnimal - settled[animal]));
+    }
 }
 
 bool ModelMaker::canBeOver() const {
@@ -207,7 +223,7 @@ bool ModelMaker::canBeOver() const {
 }
 
 bool ModelMaker::freezes(std::size_t kind) const {
-    return m_problem.freezerRoom > quantity::Volume() || !m_model.kinds[kind].frozenLots.empty();
+    return mayFreeze() || !m_model.kinds[kind].frozenLots.empty();
 }
 
 void ModelMaker::follow(WeekModel::Source& source, LinearTerms supply, double constant) {
@@ -240,8 +256,10 @@ void ModelMaker::addCookingSource(std::size_t kind, int day) {
         const double litres = m_problem.pots[pot].stock.toLitres();
         if (m_model.cook[at(day)][pot] != none && litres > noVolume)
             supply.emplace_back(m_model.cook[at(day)][pot], litres);
-        settled += settledOn(day, pot) * litres;
     }
+    for (const SettledCooking& cooking : m_problem.settled)
+        if (cooking.day == day && m_kindOfPot[cooking.pot] == kind)
+            settled += cooking.stock.value_or(m_problem.pots[cooking.pot].stock).toLitres();
     if (supply.empty() && settled <= noVolume)
         return;
     WeekModel::Source source;
@@ -249,7 +267,7 @@ void ModelMaker::addCookingSource(std::size_t kind, int day) {
     source.kind = kind;
     source.start = day;
     source.last = day + m_problem.fridgeDays;
-    if (m_problem.freezerRoom > quantity::Volume()) {
+    if (mayFreeze()) {
         source.frozen = column();
         supply.emplace_back(source.frozen, -1.0);
     }
@@ -288,7 +306,7 @@ void ModelMaker::addThawSources(std::size_t kind) {
         source.from = WeekModel::Source::From::Thaw;
         source.kind = kind;
         source.start = day;
-        source.last = day + thawKeeps;
+        source.last = day + thawKeepsDays();
         source.thawed = column();
         follow(source, {{source.thawed, 1.0}}, 0);
         m_model.sources.push_back(std::move(source));
@@ -373,6 +391,8 @@ void ModelMaker::addServing() {
 
 void ModelMaker::addRooms() {
     const bool over = canBeOver();
+    m_model.moreFridge = m_elastic.fridge ? column() : none;
+    m_model.moreFreezer = m_elastic.freezer ? column() : none;
     for (int day = 0; day < m_days; ++day) {
         LinearTerms fridge;
         for (const WeekModel::Source& source : m_model.sources)
@@ -388,6 +408,10 @@ void ModelMaker::addRooms() {
             fridge.emplace_back(m_model.overFridge.back(), -1.0);
             freezer.emplace_back(m_model.overFreezer.back(), -1.0);
         }
+        if (m_model.moreFridge != none)
+            fridge.emplace_back(m_model.moreFridge, -1.0);
+        if (m_model.moreFreezer != none)
+            freezer.emplace_back(m_model.moreFreezer, -1.0);
         row(std::move(fridge), -LinearProgram::unbounded, m_problem.fridgeRoom.toLitres());
         row(std::move(freezer), -LinearProgram::unbounded, m_problem.freezerRoom.toLitres());
     }
@@ -558,8 +582,8 @@ WeekModel ModelMaker::make() {
 
 } // namespace
 
-WeekModel makeWeekModel(const WeekProblem& problem) {
-    return ModelMaker(problem).make();
+WeekModel makeWeekModel(const WeekProblem& problem, const Elastic& elastic) {
+    return ModelMaker(problem, elastic).make();
 }
 
 } // namespace ladlework::week

@@ -63,9 +63,21 @@ struct WeekModel {
     std::vector<std::vector<int>> freezer; ///< column by kind and day: what stands at its end; -1
     std::vector<int> overFridge;           ///< column by day; empty when nothing can be over
     std::vector<int> overFreezer;
+    std::vector<int> moreCookings; ///< what an Elastic lets grow: columns by day; empty without
+    int moreFridge = -1;
+    int moreFreezer = -1;
+    std::vector<int> moreOfAnimal;
+};
+
+/// What may be more than the problem gives, to find out how much more would help.
+struct Elastic {
+    bool cookings = false; ///< cookings beyond the free time, as long as any pot needs
+    bool fridge = false;
+    bool freezer = false;
+    bool animals = false; ///< cookings of one animal beyond the limit
 };
 
 /// `problem` must pass check().
-WeekModel makeWeekModel(const WeekProblem& problem);
+WeekModel makeWeekModel(const WeekProblem& problem, const Elastic& elastic = {});
 
 } // namespace ladlework::week

@@ -13,6 +13,8 @@
 #include "ui/week/start_time.h"
 #include "ui/week/week_board.h"
 #include "week/shopping.h"
+#include "week/week_findings.h"
+#include "week/week_solver.h"
 
 #include <QAction>
 #include <QBoxLayout>
@@ -191,7 +193,10 @@ void WeekScreen::showPots() {
 
 void WeekScreen::showWeek() {
     const week::WeekPlan shown = plan();
-    setFindings(m_board->show(book(), shown).findings + retries());
+    const casebook::WeekAhead ahead = book().weekAhead(shown);
+    const week::WeekSolution solution = week::serveSettled(ahead.problem);
+    m_board->show(book(), shown, ahead, solution);
+    setFindings(week::weekFindings(ahead.problem, solution, ahead.start, measures()) + retries());
     QList<kitchen::Pot> pots;
     for (const week::Placement& placement : shown.placements)
         if (const kitchen::Pot* pot = book().pot(placement.pot))
