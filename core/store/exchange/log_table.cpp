@@ -1,5 +1,6 @@
 #include "exchange/log_table.h"
 
+#include "exchange/log_csv.h"
 #include "foundation/csv.h"
 
 #include <QHash>
@@ -16,12 +17,22 @@ struct Line {
     QStringList cells;
 };
 
-/// Names by id.
-template <class List, class Name>
-auto namesOf(const List& list, Name name) {
-    QHash<decltype(list.first().id), QString> names;
-    for (const auto& each : list)
-        names.insert(each.id, each.*name);
+QHash<PotId, QString> potNames(const QList<kitchen::Pot>& pots) {
+    QHash<PotId, QString> names;
+    for (const kitchen::Pot& pot : pots)
+        names.insert(pot.id, pot.name);
+    return names;
+}
+
+/// A container by its own name, or with its day where several have that name.
+QHash<LotId, QString> lotNames(const QList<kitchen::Lot>& lots) {
+    QHash<QString, int> count;
+    for (const kitchen::Lot& lot : lots)
+        ++count[lot.container.toCaseFolded()];
+    QHash<LotId, QString> names;
+    for (const kitchen::Lot& lot : lots)
+        names.insert(lot.id,
+                     count[lot.container.toCaseFolded()] > 1 ? datedName(lot) : lot.container);
     return names;
 }
 
@@ -29,8 +40,7 @@ auto namesOf(const List& list, Name name) {
 class Named {
 public:
     explicit Named(const casebook::FamilyRecords& records)
-        : m_records(records), m_pots(namesOf(records.pots, &kitchen::Pot::name)),
-          m_lots(namesOf(records.lots, &kitchen::Lot::container)) {}
+        : m_records(records), m_pots(potNames(records.pots)), m_lots(lotNames(records.lots)) {}
 
     [[nodiscard]] qsizetype place(MemberId member) const {
         return std::ranges::find(m_records.members, member, &people::Member::id) -
