@@ -11,16 +11,10 @@ namespace {
 struct FreeText {
     void operator()(char* text) const { icalmemory_free_buffer(text); }
 };
-struct FreeValue {
-    void operator()(icalvalue* value) const { icalvalue_free(value); }
-};
 
-/// A property outside the standard whose value is text; libical escapes only what it knows.
+/// A property outside the standard whose value is text.
 void addOwn(icalcomponent* component, const char* name, const QString& text) {
-    const std::unique_ptr<icalvalue, FreeValue> value(
-        icalvalue_new_text(plainText(text).constData()));
-    const std::unique_ptr<char, FreeText> escaped(icalvalue_as_ical_string_r(value.get()));
-    icalproperty* property = icalproperty_new_x(escaped.get());
+    icalproperty* property = icalproperty_new_x(plainText(text).constData());
     icalproperty_set_x_name(property, name);
     icalcomponent_add_property(component, property);
 }

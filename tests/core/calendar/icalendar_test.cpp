@@ -74,11 +74,12 @@ TEST(ICalendarTest, leavesControlCharactersOut) {
 }
 
 TEST(ICalendarTest, aNameOfTheCalendarCannotBreakTheFile) {
-    const QString name = QStringLiteral("Stock: Ana, Ben; \"x\"\nBEGIN:VEVENT");
+    const QString name = QStringLiteral("Stock: Ana, Ben; \"x\" \\ 1\nBEGIN:VEVENT");
     const Entry entry =
         timedEntry(QStringLiteral("a"), QDateTime(QDate(2026, 11, 2), QTime(9, 0), Qt::UTC), "UTC");
     const QJsonObject read = readBack({entry}, name);
     EXPECT_EQ(read.value(QLatin1String("new_name")).toString(), name);
+    EXPECT_EQ(read.value(QLatin1String("name")).toString(), name);
     EXPECT_EQ(read.value(QLatin1String("events")).toArray().size(), 1);
 }
 
