@@ -7,6 +7,7 @@
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_model.h"
 #include "ui/week/board_view.h"
+#include "ui/week/calendar_saving.h"
 #include "ui/week/plan_edits.h"
 #include "ui/week/pot_chooser.h"
 #include "ui/week/shopping_model.h"
@@ -82,6 +83,13 @@ void WeekScreen::makeActions() {
     m_copyList = addScreenAction(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
                                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
     connect(m_copyList, &QAction::triggered, this, &WeekScreen::copyShoppingList);
+    const QAction* calendar =
+        addScreenAction(tr("Save for a cale&ndar..."),
+                        tr("Saves the cookings, reminders and last days of this week as a file "
+                           "that a calendar reads"),
+                        QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
+    connect(calendar, &QAction::triggered, this,
+            [this] { saveForCalendar(this, context(), book(), m_stepper->week()); });
     for (QAction* stepAction : m_stepper->steps())
         addAction(stepAction);
 }
