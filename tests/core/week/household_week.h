@@ -37,7 +37,7 @@ inline WeekProblem household() {
 inline WeekSolution goodPlan() {
     WeekSolution plan;
     plan.status = WeekSolution::Status::Optimal;
-    plan.cookings = {{0, 0, false}, {2, 1, false}};
+    plan.cookings = {{0, 0, false, ml(2000)}, {2, 1, false, ml(1000)}};
     plan.servings = {{0, ana, fridgeLot, ml(200)}, {0, ben, fridgeLot, ml(200)},
                      {0, ana, chicken, ml(300)},   {0, ben, chicken, ml(100)},
                      {1, ana, chicken, ml(500)},   {1, ben, chicken, ml(300)},

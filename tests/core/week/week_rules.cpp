@@ -136,19 +136,34 @@ void Replay::lookAtCookings() {
         lookAtSlots(day);
 }
 
+/// Each settled cooking is there once, with what it was measured to give; every other gives what
+/// its pot gives.
 void Replay::lookAtSettled() {
-    std::map<std::pair<int, std::size_t>, int> missing;
-    for (const SettledCooking& settled : m_problem.settled)
-        ++missing[{settled.day, settled.pot}];
-    for (const PlannedCooking& cooking : m_plan.cookings) {
-        if (cooking.settled)
-            --missing[{cooking.day, cooking.pot}];
+    std::vector<SettledCooking> missing = m_problem.settled;
+    for (std::size_t index = 0; index < m_plan.cookings.size(); ++index) {
+        const PlannedCooking& cooking = m_plan.cookings[index];
+        if (!known(cooking))
+            continue;
+        const double said = cooking.stock.toMillilitres();
+        if (!cooking.settled) {
+            const double gives = potOf(cooking).stock.toMillilitres();
+            if (!(std::abs(said - gives) <= crumb))
+                breach("cooking ", index, " is said to give ", said, " mL and gives ", gives);
+            continue;
+        }
+        const auto same = std::ranges::find_if(missing, [&](const SettledCooking& settled) {
+            const double gives = settled.stock.value_or(potOf(cooking).stock).toMillilitres();
+            return settled.day == cooking.day && settled.pot == cooking.pot &&
+                   std::abs(said - gives) <= crumb;
+        });
+        if (same == missing.end())
+            breach("pot ", cooking.pot, " settled on day ", cooking.day, " with ", said,
+                   " mL, which it is not");
+        else
+            missing.erase(same);
     }
-    for (const auto& [what, count] : missing) {
-        if (count != 0)
-            breach("pot ", what.second, " settled on day ", what.first, " is cooked there ", -count,
-                   " times more than settled");
-    }
+    for (const SettledCooking& settled : missing)
+        breach("pot ", settled.pot, " settled on day ", settled.day, " is left out");
 }
 
 /// Settled cookings count too, but are never too many by themselves.
@@ -226,7 +241,7 @@ void Replay::layOut() {
 void Replay::live(int day) {
     for (auto& [source, here] : m_stock) {
         if (here.cookedOn == day)
-            here.fridge.push_back({potOf(m_plan.cookings[source.index]).stock.toMillilitres(), day,
+            here.fridge.push_back({m_plan.cookings[source.index].stock.toMillilitres(), day,
                                    day + m_problem.fridgeDays});
     }
     freeze(day);

@@ -45,7 +45,7 @@ TEST(WeekRulesTest, drinksWhatSpoilsFirst) {
     addSlot(problem, 0);
     problem.drinkers[0].perDay[0] = ml(0);
     WeekSolution plan;
-    plan.cookings = {{0, 0, false}};
+    plan.cookings = {{0, 0, false, ml(600)}};
     plan.freezing = {{0, chicken, ml(300)}};
     plan.thawing = {{0, chicken, ml(300)}}; // on the day it is frozen: allowed
     plan.servings = {{1, 0, chicken, ml(300)}};
@@ -82,7 +82,7 @@ TEST(WeekRulesTest, settledCookingsNeedNoSlotAndCountForTheirAnimal) {
     WeekSolution plan = goodPlan();
     plan.cookings[0].settled = true;
     EXPECT_THAT(breaches(problem, plan), IsEmpty());
-    plan.cookings.push_back({2, 0, false});
+    plan.cookings.push_back({2, 0, false, ml(2000)});
     EXPECT_THAT(breaches(problem, plan), Contains(HasSubstr("chicken is cooked 2 times")));
 }
 

@@ -35,17 +35,17 @@ const Tampering tamperings[] = {
      [](WeekProblem& problem, WeekSolution& plan) {
          problem.slots[1].pots = 1;
          addSlot(problem, 2, 360);
-         plan.cookings.push_back({2, 1, false});
+         plan.cookings.push_back({2, 1, false, ml(1000)});
      },
      "day 2 has a cooking of 400 min"},
     {"CookingOutsideTheHorizon",
      [](WeekProblem&, WeekSolution& plan) {
-         plan.cookings.push_back({5, 0, false});
+         plan.cookings.push_back({5, 0, false, ml(2000)});
      },
      "a cooking of pot 0 on day 5"},
     {"CookingOfNoPot",
      [](WeekProblem&, WeekSolution& plan) {
-         plan.cookings.push_back({2, 2, false});
+         plan.cookings.push_back({2, 2, false, ml(2000)});
      },
      "a cooking of pot 2"},
     {"SettledCookingLeftOut",
@@ -73,7 +73,20 @@ const Tampering tamperings[] = {
      "drinker 1 may not drink of cooking 1"},
     {"MoreServedThanThereIs",
      [](WeekProblem& problem, WeekSolution&) { problem.pots[0].stock = ml(1999); },
+     "cooking 0 is said to give 2000 mL and gives 1999"},
+    {"MoreServedThanWasMeasured",
+     [](WeekProblem& problem, WeekSolution& plan) {
+         problem.settled = {{0, 0, ml(1999)}};
+         plan.cookings[0].settled = true;
+         plan.cookings[0].stock = ml(1999);
+     },
      "mL more of cooking 0 are served on day 1"},
+    {"MeasuredStockNotTaken",
+     [](WeekProblem& problem, WeekSolution& plan) {
+         problem.settled = {{0, 0, ml(1999)}};
+         plan.cookings[0].settled = true;
+     },
+     "pot 0 settled on day 0"},
     {"MoreServedThanWanted",
      [](WeekProblem& problem, WeekSolution&) { problem.drinkers[ana].perDay[1] = ml(400); },
      "drinker 0 is served 500 mL on day 1 and wants 400"},

@@ -192,7 +192,7 @@ void Model::addKind(const May& kind) {
         for (const SettledCooking& settled : m_problem.settled) {
             const PotChoice& pot = m_problem.pots[settled.pot];
             if (settled.day == static_cast<int>(day) && pot.may == kind)
-                fresh.fixed += pot.stock.toMillilitres();
+                fresh.fixed += settled.stock.value_or(pot.stock).toMillilitres();
         }
         for (std::size_t index = 0; index < m_problem.pots.size(); ++index) {
             const auto count = m_counts.find({day, index});

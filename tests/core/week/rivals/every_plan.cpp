@@ -57,8 +57,14 @@ public:
         m_onIce.resize(days);
         m_toDrinker.resize(days, std::vector<Terms>(problem.drinkers.size()));
         for (int day = 0; day < problem.days; ++day) {
-            for (const std::size_t pot : choice[static_cast<std::size_t>(day)])
-                addCooking(problem.pots[pot], day);
+            const DayChoice& chosen = choice[static_cast<std::size_t>(day)];
+            std::size_t place = 0; // settled ones come first
+            for (const SettledCooking& settled : problem.settled) {
+                if (settled.day == day)
+                    addCooking(problem.pots[chosen[place++]], day, settled.stock);
+            }
+            for (; place < chosen.size(); ++place)
+                addCooking(problem.pots[chosen[place]], day, {});
         }
         for (const LotOnHand& lot : problem.lots)
             addLot(lot);
@@ -99,8 +105,8 @@ private:
         return values;
     }
 
-    void addCooking(const PotChoice& pot, int day) {
-        const double stock = pot.stock.toMillilitres();
+    void addCooking(const PotChoice& pot, int day, std::optional<quantity::Volume> measured) {
+        const double stock = measured.value_or(pot.stock).toMillilitres();
         const int fresh = m_model.addColumn(0, stock);
         const int frozen = m_model.addColumn(0, stock);
         m_model.addRow(stock, stock, {{fresh, 1}, {frozen, 1}});

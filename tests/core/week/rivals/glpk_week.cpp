@@ -108,6 +108,7 @@ void Model::addCookings() {
     for (const SettledCooking& settled : m_problem.settled) {
         const PotChoice& pot = m_problem.pots[settled.pot];
         m_batches.push_back(batchOf(settled.day, pot, 0));
+        m_batches.back().amount = settled.stock.value_or(pot.stock).toMillilitres();
         m_settled[4] += 1;
         m_settled[5] += pot.handsOn.toMinutes();
         m_settled[6] += pot.cost;

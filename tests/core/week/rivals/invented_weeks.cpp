@@ -83,8 +83,11 @@ WeekProblem smallWeek(unsigned seed, std::size_t mostChoices) {
     }
     addSmallStock(problem, dice);
     addSmallSlots(problem, dice, mostChoices);
-    if (dice.oneIn(3))
+    if (dice.oneIn(3)) {
         problem.settled.push_back({dice.from(0, problem.days - 1), 0});
+        if (dice.oneIn(3))
+            problem.settled.back().stock = ml(dice.steps(0, 30, 100));
+    }
     problem.mostCookingsPerAnimal = dice.oneIn(3) ? dice.from(1, 2) : 0;
     problem.spreadAnimals = dice.oneIn(3);
     return problem;
