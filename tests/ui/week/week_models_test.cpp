@@ -12,25 +12,28 @@ namespace {
 
 using quantity::Volume;
 
-/// Ana wants a cup a day; a quart is there on the first day and keeps for three.
-week::OutlookInput aWeek() {
-    week::OutlookInput input;
-    input.start = QDate(2026, 11, 2);
-    input.spill = 0;
-    input.fridgeRoom = Volume::fromQuarts(8);
-    input.freezerRoom = Volume::fromQuarts(8);
-    input.demands = {
-        week::Demand{MemberId{1}, QStringLiteral("Ana"), QList<Volume>(7, Volume::fromCups(1))},
-        week::Demand{MemberId{2}, QStringLiteral("Bo"), {}}};
-    week::Source source;
-    source.name = QStringLiteral("Chicken legs, Monday");
-    source.pot = PotId{1};
-    source.volume = Volume::fromCups(2.5);
-    source.readyDay = 0;
-    source.lastDay = 3;
-    source.may = {MemberId{1}};
-    input.sources = {source};
-    return input;
+/// Ana wants a cup a day; two and a half are cooked on the first day and keep for three more.
+casebook::WeekAhead aWeek() {
+    casebook::WeekAhead ahead;
+    ahead.start = QDate(2026, 11, 2);
+    week::WeekProblem& problem = ahead.problem;
+    problem.spill = 0;
+    problem.fridgeDays = 3;
+    problem.fridgeRoom = Volume::fromQuarts(8);
+    problem.drinkers = {{QStringLiteral("Ana"), std::vector<Volume>(7, Volume::fromCups(1))},
+                        {QStringLiteral("Bo"), std::vector<Volume>(7, Volume())}};
+    week::PotChoice pot;
+    pot.name = QStringLiteral("Chicken legs");
+    pot.stock = Volume::fromCups(2.5);
+    pot.may = {true, true};
+    problem.pots = {pot};
+    problem.settled = {{0, 0}};
+    return ahead;
+}
+
+WeekShown shown(const casebook::WeekAhead& ahead) {
+    return shownWeek(QDate(2026, 11, 2), ahead, week::serveSettled(ahead.problem),
+                     quantity::MeasureSystem::UsCustomary);
 }
 
 class WeekModelsTest : public ::testing::Test {};
@@ -41,8 +44,7 @@ TEST_F(WeekModelsTest, ServingsSayWhatIsWantedAndShort) {
     ServingsModel model;
     const QAbstractItemModelTester tester(&model,
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
-    const week::OutlookInput input = aWeek();
-    model.setOutlook(input, week::outlook(input));
+    model.setWeek(shown(aWeek()));
     ASSERT_EQ(model.rowCount(), 2);
     ASSERT_EQ(model.columnCount(), 7);
     EXPECT_EQ(model.index(0, 0).data().toString(), QStringLiteral("1 cup"));
@@ -56,7 +58,7 @@ TEST_F(WeekModelsTest, ServingsSayWhatIsWantedAndShort) {
                     .toString()
                     .contains(QStringLiteral("Chicken legs, Monday")));
     EXPECT_EQ(model.headerData(0, Qt::Vertical, Qt::DisplayRole).toString(), QStringLiteral("Ana"));
-    model.setOutlook(week::OutlookInput(), week::Outlook());
+    model.setWeek(WeekShown());
     EXPECT_EQ(model.rowCount(), 0);
 }
 
