@@ -208,7 +208,7 @@ QString resultWords(const casebook::Casebook& casebook, const week::WeekProblem&
                           .arg(quantity::printVolume(reached.overRoom, measures)));
     const QString all = parts.join(QStringLiteral(", "));
     if (solution.gap <= 0)
-        return Words::tr("Proven: no week is better than this one. %1.")
+        return Words::tr("Proven: no week can be better. %1.")
             .arg(all.left(1).toUpper() + all.mid(1));
     return Words::tr("Cut short, so not proven the best (up to %1 % may be left to gain): %2.")
         .arg(std::max(1, qRound(solution.gap * percent)))

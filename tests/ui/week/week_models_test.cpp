@@ -62,6 +62,50 @@ TEST_F(WeekModelsTest, ServingsSayWhatIsWantedAndShort) {
     EXPECT_EQ(model.rowCount(), 0);
 }
 
+TEST_F(WeekModelsTest, MovesAndMeatStandBelowTheMembers) {
+    ServingsModel model;
+    const QAbstractItemModelTester tester(&model,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    WeekShown week = shown(aWeek());
+    model.setWeek(week);
+    EXPECT_EQ(model.rowCount(), 2);
+    week.meatPerDay = quantity::Mass::fromPounds(1);
+    week.days[1].meat = quantity::Mass::fromOunces(12);
+    week.days[2].moves = {QStringLiteral("freeze 1 quart of Beef shank")};
+    week.days[2].shortMoves = {QStringLiteral("freeze 1 quart")};
+    model.setWeek(week);
+    ASSERT_EQ(model.rowCount(), 4);
+    EXPECT_EQ(model.headerData(2, Qt::Vertical, Qt::DisplayRole).toString(),
+              QStringLiteral("freezer"));
+    EXPECT_EQ(model.index(2, 2).data().toString(), QStringLiteral("freeze 1 quart"));
+    EXPECT_EQ(model.index(2, 2).data(Qt::ToolTipRole).toString(),
+              QStringLiteral("Wednesday: freeze 1 quart of Beef shank"));
+    EXPECT_EQ(model.index(3, 1).data().toString(), QStringLiteral("12 oz"));
+    EXPECT_TRUE(model.headerData(3, Qt::Vertical, Qt::DisplayRole)
+                    .toString()
+                    .contains(QStringLiteral("1 lb a day")));
+    EXPECT_FALSE(model.isShort(model.index(3, 0)));
+    week.days[2].shortMoves.clear();
+    model.setWeek(week);
+    EXPECT_EQ(model.rowCount(), 3);
+}
+
+TEST_F(WeekModelsTest, WhatIsFrozenAndThawedIsSaidInWords) {
+    casebook::WeekAhead ahead = aWeek();
+    ahead.problem.freezerRoom = Volume::fromQuarts(8);
+    week::WeekSolution solution = week::serveSettled(ahead.problem);
+    solution.freezing = {{0, {week::StockSource::Kind::Cooking, 0}, Volume::fromCups(1)}};
+    solution.thawing = {{4, {week::StockSource::Kind::Cooking, 0}, Volume::fromCups(1)}};
+    const WeekShown week = shownWeek(QDate(2026, 11, 2), ahead, solution,
+                                     quantity::MeasureSystem::UsCustomary);
+    EXPECT_EQ(week.days.at(0).moves,
+              QStringList{QStringLiteral("freeze 1 cup of Chicken legs, Monday")});
+    EXPECT_EQ(week.days.at(4).moves,
+              QStringList{QStringLiteral(
+                  "move 1 cup of Chicken legs, Monday from the freezer to the refrigerator")});
+    EXPECT_EQ(week.days.at(4).shortMoves, QStringList{QStringLiteral("thaw 1 cup")});
+}
+
 TEST_F(WeekModelsTest, ShoppingStandsUnderItsSections) {
     ShoppingModel model;
     const QAbstractItemModelTester tester(&model,
