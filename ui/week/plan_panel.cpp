@@ -87,11 +87,12 @@ void PlanPanel::showWorking(const QString& words, int level, int levels) {
     show();
 }
 
-void PlanPanel::showResult(const QString& words, const QList<PlanHint>& hints) {
-    tell(words);
-    m_bar->hide();
-    m_cancel->hide();
-    m_close->show();
+void PlanPanel::showResult(const QString& words, const QList<PlanHint>& hints, bool searching) {
+    tell(searching ? tr("%1 Looking for what would help\u2026").arg(words) : words);
+    m_bar->setRange(0, 0);
+    m_bar->setVisible(searching);
+    m_cancel->setVisible(searching);
+    m_close->setVisible(!searching);
     m_hints = hints;
     m_all = hints.size() <= hintsAtOnce;
     fillHints();

@@ -21,7 +21,8 @@ public:
 
     /// `level` of `levels` are done; 0 of 0 while that is not known.
     void showWorking(const QString& words, int level, int levels);
-    void showResult(const QString& words, const QList<PlanHint>& hints);
+    /// `searching`: what would help is still looked for.
+    void showResult(const QString& words, const QList<PlanHint>& hints, bool searching = false);
     void clear();
 
     [[nodiscard]] QString words() const;

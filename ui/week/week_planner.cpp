@@ -101,14 +101,17 @@ void WeekPlanner::run(const std::stop_token& stop, quint64 number, double second
         post(number, [this, reached] { Q_EMIT progress(reached); });
     };
     const week::WeekSolution best = week::solveWeek(problem, limits, &quick);
+    if (stop.stop_requested())
+        return;
+    post(number, [this, best] { Q_EMIT solved(best); });
     limits.progress = {};
     limits.seconds = std::min(seconds, searchSeconds);
     const std::vector<week::WayOut> ways = week::waysOut(problem, best, limits);
     if (stop.stop_requested())
         return;
-    post(number, [this, best, ways] {
+    post(number, [this, ways] {
         m_wanted = 0;
-        Q_EMIT solved(best, ways);
+        Q_EMIT waysFound(ways);
     });
 }
 

@@ -29,7 +29,7 @@ public:
     void cancel();
     [[nodiscard]] bool isBusy() const { return m_wanted != 0; }
 
-    /// For all levels together, in seconds; after that the best plan so far is the answer.
+    /// Of the solve, for all levels together, in seconds; after that the best plan so far is the answer.
     void setLimit(double seconds) { m_seconds = seconds; }
 
 Q_SIGNALS:
@@ -37,9 +37,10 @@ Q_SIGNALS:
     void first(const ladlework::week::WeekSolution& solution);
     /// At most a few times a second, and at each new level.
     void progress(const ladlework::week::SolveProgress& progress);
-    /// The end: the best plan, and when someone is short in it what would help.
-    void solved(const ladlework::week::WeekSolution& solution,
-                const std::vector<ladlework::week::WayOut>& waysOut);
+    /// The best plan.
+    void solved(const ladlework::week::WeekSolution& solution);
+    /// The end, after solved(): what would help when someone is short; empty when nobody is.
+    void waysFound(const std::vector<ladlework::week::WayOut>& ways);
     void cancelled();
 
 private:

@@ -14,7 +14,8 @@ WeekPlanning::WeekPlanning(PlanPanel* panel, QObject* parent)
     connect(m_planner, &WeekPlanner::progress, this, [this](const week::SolveProgress& reached) {
         m_panel->showWorking(progressWords(*m_casebook, reached), reached.level, reached.levels);
     });
-    connect(m_planner, &WeekPlanner::solved, this, &WeekPlanning::finish);
+    connect(m_planner, &WeekPlanner::solved, this, &WeekPlanning::takeBest);
+    connect(m_planner, &WeekPlanner::waysFound, this, &WeekPlanning::explain);
     connect(m_panel, &PlanPanel::cancelWanted, this, &WeekPlanning::cancel);
 }
 
@@ -45,21 +46,27 @@ void WeekPlanning::propose(const week::WeekSolution& solution) {
     Q_EMIT proposalChanged();
 }
 
-void WeekPlanning::finish(const week::WeekSolution& solution,
-                          const std::vector<week::WayOut>& ways) {
+void WeekPlanning::takeBest(const week::WeekSolution& solution) {
     const week::WeekPlan best = casebook::plannedWeek(*m_casebook, m_plan, m_ahead, solution);
-    const QString words = resultWords(*m_casebook, m_ahead.problem, solution);
-    const QList<PlanHint> found = hints(*m_casebook, m_ahead, ways);
+    m_result = resultWords(*m_casebook, m_ahead.problem, solution);
     m_proposal.reset();
-    end();
-    // Storing shows the week anew, so the proposal is not taken off the board before.
     Q_EMIT planned(best);
     Q_EMIT proposalChanged();
-    m_panel->showResult(words, found);
+    m_panel->showResult(m_result, {}, true);
+}
+
+void WeekPlanning::explain(const std::vector<week::WayOut>& ways) {
+    m_panel->showResult(m_result, hints(*m_casebook, m_ahead, ways));
     m_stands = true;
+    end();
 }
 
 void WeekPlanning::cancel() {
+    if (isBusy() && !m_result.isEmpty()) {
+        m_planner->cancel();
+        explain({}); // the plan stands; only what would help was not looked for to the end
+        return;
+    }
     drop(tr("Planning was stopped. The week is as it was."));
 }
 
@@ -71,8 +78,9 @@ void WeekPlanning::drop(const QString& sentence) {
         m_stands = false;
         return;
     }
+    const bool solving = m_result.isEmpty();
     m_planner->cancel();
-    if (sentence.isEmpty())
+    if (sentence.isEmpty() || !solving)
         m_panel->clear();
     else
         m_panel->showResult(sentence, {});
@@ -85,6 +93,7 @@ void WeekPlanning::drop(const QString& sentence) {
 
 void WeekPlanning::end() {
     m_casebook.reset();
+    m_result.clear();
     Q_EMIT busyChanged();
 }
 

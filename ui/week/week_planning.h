@@ -26,6 +26,7 @@ public:
     /// Something changed: what is under way is dropped and `sentence` says so, unless it is empty;
     /// a result that stands is put away.
     void drop(const QString& sentence);
+    /// Solving, or looking for what would help.
     [[nodiscard]] bool isBusy() const;
     /// The first plan while the best is looked for.
     [[nodiscard]] const std::optional<week::WeekPlan>& proposal() const { return m_proposal; }
@@ -40,7 +41,8 @@ Q_SIGNALS:
 
 private:
     void propose(const week::WeekSolution& solution);
-    void finish(const week::WeekSolution& solution, const std::vector<week::WayOut>& ways);
+    void takeBest(const week::WeekSolution& solution);
+    void explain(const std::vector<week::WayOut>& ways);
     void end();
 
     PlanPanel* m_panel;
@@ -49,6 +51,7 @@ private:
     week::WeekPlan m_plan;
     casebook::WeekAhead m_ahead;
     std::optional<week::WeekPlan> m_proposal;
+    QString m_result; ///< what was proven, while ways out are still looked for
     bool m_stands = false; ///< the panel shows a result
 };
 

@@ -37,8 +37,6 @@ namespace ladlework::ui {
 namespace {
 
 constexpr int sideCharacters = 34;
-/// A preview while dragging that takes longer than a frame would make the hand stutter.
-constexpr qint64 frameNs = 16'000'000;
 /// What new free hours of a day begin with where no pot tells how long cooking takes.
 constexpr double usualHours = 4;
 
@@ -353,7 +351,7 @@ void WeekScreen::showBoard() {
 }
 
 void WeekScreen::showPreview(const std::optional<BoardDrop>& drop) {
-    if (m_planning->isBusy() || m_lookNs > frameNs)
+    if (m_planning->proposal() || m_lookNs > m_previewLimitNs)
         return;
     week::WeekPlan changed = m_changes.plan();
     if (drop)

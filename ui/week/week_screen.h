@@ -41,6 +41,8 @@ public:
     void copyLastWeek();
     /// Puts the shopping list on the clipboard.
     void copyShoppingList();
+    /// A drag is previewed when the week can be reckoned in this time; else it shows once dropped.
+    void setPreviewLimit(qint64 nanoseconds) { m_previewLimitNs = nanoseconds; }
     /// Plans the days that are left and not locked; the answer comes later.
     void planWeek();
 
@@ -85,6 +87,8 @@ private:
     QAction* m_copyList = nullptr;
     bool m_takingPlan = false; ///< the change of the workbook is the plan that was just found
     qint64 m_lookNs = 0;       ///< what it took to reckon the week in sight
+    /// A preview while dragging that takes longer than a frame would make the hand stutter.
+    qint64 m_previewLimitNs = 16'000'000;
 };
 
 } // namespace ladlework::ui

@@ -16,6 +16,7 @@
 #include <QSignalSpy>
 #include <QTest>
 #include <gtest/gtest.h>
+#include <limits>
 #include <memory>
 
 namespace ladlework::ui {
@@ -224,6 +225,7 @@ TEST_F(WeekPlanningTest, KeptWeekIsUsedButForLockedDays) {
 }
 
 TEST_F(WeekPlanningTest, DragShowsWhatWouldBecomeOfTheWeek) {
+    m_screen->setPreviewLimit(std::numeric_limits<qint64>::max()); // as slow as the machine is
     m_screen->putPot(m_family.beef, day(2));
     const ServingsModel* servings = m_screen->board()->servings();
     const QModelIndex today = servings->index(0, 2);
@@ -236,6 +238,9 @@ TEST_F(WeekPlanningTest, DragShowsWhatWouldBecomeOfTheWeek) {
     Q_EMIT m_view->dropHovered(std::nullopt);
     EXPECT_TRUE(servings->isShort(today));
     EXPECT_FALSE(today.data(Qt::ToolTipRole).toString().isEmpty());
+    m_screen->setPreviewLimit(0);
+    Q_EMIT m_view->dropHovered(BoardDrop{-1, m_family.beef, day(2)});
+    EXPECT_TRUE(servings->isShort(today)) << "too slow to be looked at while the hand moves";
 }
 
 } // namespace ladlework::ui
