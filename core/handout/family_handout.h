@@ -1,5 +1,6 @@
 #pragma once
 
+#include "casebook/called_name.h"
 #include "casebook/casebook.h"
 #include "handout/document.h"
 
@@ -8,7 +9,8 @@
 
 namespace ladlework::handout {
 
-enum class Names { Full, First, None };
+using casebook::calledName;
+using casebook::Names;
 
 struct HandoutOptions {
     QDate week; ///< its Monday
@@ -22,9 +24,5 @@ struct HandoutOptions {
 /// ladder card per member with boxes to tick, shopping list, cooling and keeping, cautions and
 /// whom to call. A week without pots still gives amounts, keeping and cautions.
 Document familyHandout(const casebook::Casebook& casebook, const HandoutOptions& options);
-
-/// How a member is called on the page: "Ana Lindqvist", "Ana" (with an initial when two share it),
-/// or "Member 1".
-QString calledName(const casebook::Casebook& casebook, MemberId member, Names names);
 
 } // namespace ladlework::handout

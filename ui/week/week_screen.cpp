@@ -6,6 +6,7 @@
 #include "ui/shared/section.h"
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_view.h"
+#include "ui/week/calendar_saving.h"
 #include "ui/week/day_hours_bar.h"
 #include "ui/week/kept_weeks.h"
 #include "ui/week/plan_edits.h"
@@ -111,7 +112,7 @@ void WeekScreen::makePlanActions() {
     connect(m_stop, &QAction::triggered, m_planning, &WeekPlanning::cancel);
     m_lock = addScreenAction(tr("Lock the &day"),
                              tr("Planning leaves the pots of the day you are on as they are"),
-                             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
+                             QKeySequence(Qt::CTRL | Qt::Key_D));
     m_lock->setCheckable(true);
     connect(m_lock, &QAction::triggered, this, [this](bool locked) {
         leftProposal();
@@ -146,6 +147,16 @@ void WeekScreen::makeActions() {
     m_copyList = addScreenAction(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
                                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
     connect(m_copyList, &QAction::triggered, this, &WeekScreen::copyShoppingList);
+    const QAction* calendar =
+        addScreenAction(tr("Save for a cale&ndar..."),
+                        tr("Saves the cookings, reminders and last days of this week as a file "
+                           "that a calendar reads"),
+                        QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
+    connect(calendar, &QAction::triggered, this, [this] {
+        const casebook::WeekAhead ahead = book().weekAhead(m_changes.plan());
+        saveForCalendar(this, context(), book(), m_stepper->week(),
+                        thawMoves(ahead, week::serveSettled(ahead.problem)));
+    });
     for (QAction* stepAction : m_stepper->steps())
         addAction(stepAction);
 }

@@ -113,6 +113,10 @@ bool isNew(LogAddition& addition, Held& held) {
 
 } // namespace
 
+QString datedName(const kitchen::Lot& lot) {
+    return QStringLiteral("%1 of %2").arg(lot.container, lot.stored.toString(Qt::ISODate));
+}
+
 LogNames LogNames::of(const casebook::FamilyRecords& records) {
     LogNames names;
     for (const people::Member& member : records.members) {
@@ -121,8 +125,10 @@ LogNames LogNames::of(const casebook::FamilyRecords& records) {
     }
     for (const kitchen::Pot& pot : records.pots)
         names.pots.insert(pot.name.toCaseFolded(), pot.id);
-    for (const kitchen::Lot& lot : records.lots)
+    for (const kitchen::Lot& lot : records.lots) {
         names.lots.insert(lot.container.toCaseFolded(), lot.id);
+        names.lots.insert(datedName(lot).toCaseFolded(), lot.id);
+    }
     return names;
 }
 

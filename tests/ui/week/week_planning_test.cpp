@@ -115,7 +115,7 @@ TEST_F(WeekPlanningTest, PlanLockMovePlanAgain) {
     QTest::keyClick(m_view, Qt::Key_Right, Qt::ControlModifier);
     const week::Placement moved = stored().placements.first();
     ASSERT_EQ(moved.day, day(column + 1));
-    QTest::keyClick(m_view, Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::keyClick(m_view, Qt::Key_D, Qt::ControlModifier);
     EXPECT_EQ(stored().lockedDays, QList<QDate>{moved.day});
     EXPECT_TRUE(
         m_model->headerData(column + 1, Qt::Horizontal, BoardModel::LockedRole).toBool());
@@ -123,7 +123,7 @@ TEST_F(WeekPlanningTest, PlanLockMovePlanAgain) {
     ASSERT_TRUE(waitForEnd());
     EXPECT_TRUE(stored().placements.contains(moved)) << "the locked day is as it was";
     EXPECT_EQ(stored().lockedDays, QList<QDate>{moved.day});
-    QTest::keyClick(m_view, Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::keyClick(m_view, Qt::Key_D, Qt::ControlModifier);
     EXPECT_TRUE(stored().lockedDays.isEmpty());
 }
 
@@ -215,7 +215,7 @@ TEST_F(WeekPlanningTest, WeekThatIsOverIsNotPlanned) {
 TEST_F(WeekPlanningTest, KeptWeekIsUsedButForLockedDays) {
     m_screen->putPot(m_family.beef, day(3));
     goTo(3);
-    QTest::keyClick(m_view, Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::keyClick(m_view, Qt::Key_D, Qt::ControlModifier);
     week::WeekTemplate kept;
     kept.placements = {{3, m_family.chicken, QTime()}, {5, m_family.chicken, QTime()}};
     Q_EMIT m_screen->keptWeeks()->useWanted(kept);
