@@ -98,7 +98,8 @@ Outcome checkShopping(const WeekPlan& plan) {
         const AtHome& atHome = plan.atHome[index];
         const QString place = QStringLiteral("atHome[%1]").arg(index);
         if (atHome.item.isEmpty())
-            return bad(Words::tr("Choose what is at home already."), place + QStringLiteral(".item"));
+            return bad(Words::tr("Choose what is at home already."),
+                       place + QStringLiteral(".item"));
         if (seen.contains(atHome.item))
             return bad(Words::tr("What is at home is told twice for the same thing; put the two "
                                  "amounts together."),
