@@ -99,14 +99,12 @@ Findings freezeFindings(const Lot& lot, QDate cooked, QDate today) {
         finding = makeFinding(
             Finding::Severity::Caution, QStringLiteral("frozen-again"),
             Say::tr("This stock came out of the freezer. Frozen again it loses taste and sets "
-                    "less; freeze it only when it has stayed cold since."),
-            QStringLiteral("lots"));
+                    "less; freeze it only when it has stayed cold since."));
     else if (today > cooked)
         finding = makeFinding(
             Finding::Severity::Caution, QStringLiteral("frozen-late"),
             Say::tr("Stock is best frozen on the day it is cooked. This has stood in the "
-                    "refrigerator since; once thawed, drink it soon."),
-            QStringLiteral("lots"));
+                    "refrigerator since; once thawed, drink it soon."));
     else
         return {};
     finding.source = Say::tr("common practice, no source (common practice)");

@@ -21,6 +21,7 @@
 #include <QPushButton>
 #include <QShortcut>
 #include <QTableView>
+#include <algorithm>
 
 namespace ladlework::ui {
 
@@ -42,7 +43,7 @@ ShoppingPanel::ShoppingPanel(const ScreenContext& context, QWidget* parent)
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setWordWrap(true);
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_table->setMinimumHeight(10 * step(*this));
+    m_table->setMinimumHeight(6 * step(*this));
     m_none->setWordWrap(true);
     m_none->setForegroundRole(QPalette::PlaceholderText);
     m_total->setWordWrap(true);
@@ -108,10 +109,15 @@ QWidget* ShoppingPanel::makeExtraLine() {
         m_section->addItem(ShoppingModel::sectionName(section), week::shopSectionId(section));
     m_add->setAccessibleName(tr("Add it to the shopping list"));
     column->addWidget(m_extra);
-    auto* row = new QHBoxLayout;
+    auto* where = new QWidget(line); // asked for once there is something to add
+    auto* row = new QHBoxLayout(where);
+    row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(m_section, 1);
     row->addWidget(m_add);
-    column->addLayout(row);
+    column->addWidget(where);
+    where->hide();
+    connect(m_extra, &QLineEdit::textChanged, where,
+            [where](const QString& text) { where->setVisible(!text.trimmed().isEmpty()); });
     connect(m_extra, &QLineEdit::returnPressed, this, &ShoppingPanel::addExtra);
     connect(m_add, &QPushButton::clicked, this, &ShoppingPanel::addExtra);
     return line;
@@ -131,9 +137,10 @@ void ShoppingPanel::show(std::shared_ptr<const casebook::Casebook> book,
         if (heading != (m_table->columnSpan(line, 0) > 1))
             m_table->setSpan(line, 0, 1, heading ? ShoppingModel::ColumnCount : 1);
     }
-    if (!m_table->currentIndex().isValid() && row >= 0 && m_model->rowCount() > 0)
-        m_table->setCurrentIndex(
-            m_model->index(std::min(row, m_model->rowCount() - 1), ShoppingModel::ThingColumn));
+    constexpr int firstThing = 1; // under its heading
+    if (!m_table->currentIndex().isValid() && m_model->rowCount() > 0)
+        m_table->setCurrentIndex(m_model->index(
+            std::clamp(row, firstThing, m_model->rowCount() - 1), ShoppingModel::ThingColumn));
     m_table->setVisible(!list.items.isEmpty());
     m_none->setVisible(list.items.isEmpty());
     m_copy->setEnabled(!list.items.isEmpty());

@@ -3,13 +3,13 @@
 #include "casebook/retry_steps.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/action_button.h"
+#include "ui/shared/start_time.h"
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_model.h"
 #include "ui/week/board_view.h"
 #include "ui/week/plan_edits.h"
 #include "ui/week/pot_chooser.h"
 #include "ui/week/shopping_panel.h"
-#include "ui/shared/start_time.h"
 #include "ui/week/week_board.h"
 
 #include <QAction>
