@@ -3,7 +3,7 @@
 #include "casebook/retry_steps.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/action_button.h"
-#include "ui/shared/section.h"
+#include "ui/shared/start_time.h"
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_view.h"
 #include "ui/week/calendar_saving.h"
@@ -12,20 +12,16 @@
 #include "ui/week/plan_edits.h"
 #include "ui/week/plan_panel.h"
 #include "ui/week/pot_chooser.h"
-#include "ui/week/shopping_model.h"
+#include "ui/week/shopping_panel.h"
 #include "ui/week/week_board.h"
 #include "ui/week/week_planning.h"
 #include "week/cooking_time.h"
-#include "week/shopping.h"
 #include "week/week_findings.h"
 #include "week/week_solver.h"
 
 #include <QAction>
 #include <QBoxLayout>
-#include <QClipboard>
 #include <QElapsedTimer>
-#include <QGuiApplication>
-#include <QListView>
 #include <QLocale>
 #include <QPushButton>
 #include <QHideEvent>
@@ -72,7 +68,7 @@ QString changedMeanwhile() {
 
 WeekScreen::WeekScreen(const ScreenContext& context, QWidget* parent)
     : FamilyScreen(context, parent), m_changes(context, this), m_stepper(new WeekStepper),
-      m_board(new WeekBoard), m_chooser(new PotChooser), m_shopping(new ShoppingModel(this)),
+      m_board(new WeekBoard), m_chooser(new PotChooser), m_shopping(new ShoppingPanel(context)),
       m_planPanel(new PlanPanel), m_planning(new WeekPlanning(m_planPanel, this)) {
     makePlanActions();
     makeActions();
@@ -144,9 +140,8 @@ void WeekScreen::makeActions() {
         addScreenAction(tr("&Copy last week"), tr("Puts last week's pots on the same days"),
                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     connect(m_copyLast, &QAction::triggered, this, &WeekScreen::copyLastWeek);
-    m_copyList = addScreenAction(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
-                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
-    connect(m_copyList, &QAction::triggered, this, &WeekScreen::copyShoppingList);
+    for (QAction* shopping : m_shopping->actions())
+        addAction(shopping);
     const QAction* calendar =
         addScreenAction(tr("Save for a cale&ndar..."),
                         tr("Saves the cookings, reminders and last days of this week as a file "
@@ -197,22 +192,13 @@ QWidget* WeekScreen::makeBar() {
 }
 
 QWidget* WeekScreen::makeSide() {
-    auto* shopping = new Section(tr("Shopping list"));
-    auto* list = new QListView;
-    list->setModel(m_shopping);
-    list->setAccessibleName(tr("Shopping list of this week"));
-    list->setWordWrap(true);
-    list->setMinimumHeight(10 * step(*this));
-    shopping->addAction(buttonFor(m_copyList));
-    shopping->body()->addWidget(list, 1);
-
     auto* side = new QWidget;
     side->setFixedWidth(fontMetrics().averageCharWidth() * sideCharacters);
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(step(*this));
     column->addWidget(m_chooser, 1);
-    column->addWidget(shopping, 1);
+    column->addWidget(m_shopping, 1);
     return side;
 }
 
@@ -329,15 +315,10 @@ void WeekScreen::showPots() {
 void WeekScreen::showWeek() {
     showBoard();
     const week::WeekPlan stored = m_changes.plan();
-    QList<kitchen::Pot> pots;
-    for (const week::Placement& placement : stored.placements)
-        if (const kitchen::Pot* pot = book().pot(placement.pot))
-            pots << *pot;
-    m_shopping->setItems(week::shoppingList(pots, book().catalogue()), measures());
+    m_shopping->show(sharedBook(), stored);
     m_kept->showWeeks(sharedBook(), stored);
     const week::WeekPlan last = book().plan(m_stepper->week().addDays(-week::daysAWeek));
     m_copyLast->setEnabled(!last.placements.isEmpty());
-    m_copyList->setEnabled(!pots.isEmpty());
     const bool isOver = m_stepper->week().addDays(week::daysAWeek) <= book().today();
     m_plan->setEnabled(!isOver);
     m_plan->setStatusTip(isOver
@@ -466,10 +447,6 @@ void WeekScreen::setStart(qsizetype placement, QTime start) {
 void WeekScreen::copyLastWeek() {
     leftProposal();
     m_changes.copyLast();
-}
-
-void WeekScreen::copyShoppingList() {
-    QGuiApplication::clipboard()->setText(m_shopping->asText());
 }
 
 } // namespace ladlework::ui
