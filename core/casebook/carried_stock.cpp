@@ -1,7 +1,8 @@
 #include "casebook/carried_stock.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::casebook {
@@ -21,7 +22,7 @@ QString nameOf(const StockItem& item) {
 }
 
 QString nameOf(const kitchen::Pot& pot, QDate day) {
-    return Words::tr("%1, %2").arg(pot.name, QLocale().dayName(day.dayOfWeek()));
+    return Words::tr("%1, %2").arg(pot.name, wordsLocale().dayName(day.dayOfWeek()));
 }
 } // namespace
 

@@ -28,12 +28,16 @@ kitchen::Vessel load() {
     }
     return vessel;
 }
+
+QString usualName() {
+    return Words::tr("a usual stockpot");
+}
 } // namespace
 
 kitchen::Vessel usualVessel() {
     static const kitchen::Vessel sized = load();
     kitchen::Vessel vessel = sized;
-    vessel.name = Words::tr("a usual stockpot");
+    vessel.name = usualName();
     return vessel;
 }
 

@@ -1,8 +1,9 @@
 #include "foundation/day_words.h"
 #include "handout/cards.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::handout {
@@ -13,7 +14,7 @@ struct Words {
 };
 
 QString dayName(const PageContext& context, qsizetype day) {
-    return QLocale().dayName(context.options().week.addDays(day).dayOfWeek());
+    return wordsLocale().dayName(context.options().week.addDays(day).dayOfWeek());
 }
 
 /// "1 cup each day", or "¼ cup on Monday, then up to ½ cup by Sunday".

@@ -71,6 +71,7 @@ struct Document {
     QString printedOn; ///< a date in words
     people::Paper paper = people::Paper::Letter;
     bool largePrint = false;
+    QString language = QStringLiteral("en"); ///< what it is written in: "en", "es"
     QList<Card> cards;
     friend bool operator==(const Document&, const Document&) = default;
 };

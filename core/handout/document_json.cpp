@@ -169,6 +169,8 @@ Result<Document> fromJson(const QJsonObject& object) {
     document.printedOn = reader.text(key("printed_on"));
     document.paper = valueOf(paperWords, reader, key("paper"));
     document.largePrint = reader.flag(key("large_print"));
+    // Pages given before there was a choice are English.
+    document.language = reader.optionalText(key("language")).value_or(document.language);
     eachObject(reader, key("cards"),
                [&document](JsonReader& inner) { document.cards.append(readCard(inner)); });
     if (const Outcome done = reader.finish(); !done)

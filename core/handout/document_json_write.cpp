@@ -94,6 +94,7 @@ QJsonObject toJson(const Document& document) {
             {key("printed_on"), document.printedOn},
             {key("paper"), wordOf(paperWords, document.paper)},
             {key("large_print"), document.largePrint},
+            {key("language"), document.language},
             {key("cards"), cards}};
 }
 

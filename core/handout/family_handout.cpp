@@ -2,6 +2,7 @@
 
 #include "foundation/day_words.h"
 #include "handout/cards.h"
+#include "handout/page_language.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -71,9 +72,12 @@ QString calledName(const casebook::Casebook& casebook, MemberId member, Names na
     return same.count < 2 ? called : QStringLiteral("%1 %2").arg(called).arg(same.place);
 }
 
-Document familyHandout(const casebook::Casebook& casebook, const HandoutOptions& options) {
+namespace {
+Document compose(const casebook::Casebook& casebook, const HandoutOptions& options,
+                 const QString& language) {
     const PageContext context(casebook, options);
     Document document;
+    document.language = language;
     document.title = titleOf(context);
     document.author = context.practice().name;
     document.footer = document.title;
@@ -94,6 +98,20 @@ Document familyHandout(const casebook::Casebook& casebook, const HandoutOptions&
     document.cards.append(keepingCard(context));
     document.cards.append(cautionsCard(context));
     return document;
+}
+} // namespace
+
+Document familyHandout(const casebook::Casebook& casebook, const HandoutOptions& options) {
+    const people::Family& family = casebook.records().family;
+    const QString language = pageLanguage(options.language, family.handoutLanguage);
+    const LanguageScope scope(language, pageLocale(language, family.measures));
+    if (language == programLanguage())
+        return compose(casebook, options, language);
+    // The catalogue and the casebook hold words of the program's language: names of cuts, findings,
+    // cautions. Made anew within the scope, they speak that of the page.
+    const kitchen::Catalogue catalogue = valueOrThrow(kitchen::Catalogue::load());
+    return compose(casebook::Casebook(casebook.records(), catalogue, casebook.today()), options,
+                   language);
 }
 
 } // namespace ladlework::handout

@@ -1,7 +1,8 @@
 #include "handout/page_context.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::handout {
@@ -32,13 +33,14 @@ QString PageContext::familyCalled() const {
         names.append(called(member.id));
     if (names.size() <= namesInAFooter)
         return names.join(QStringLiteral(", "));
-    return Words::tr("%1 and %2 more")
-        .arg(names.first(namesInAFooter - 1).join(QStringLiteral(", ")))
-        .arg(names.size() - namesInAFooter + 1);
+    const auto more = static_cast<int>(names.size() - namesInAFooter + 1);
+    return Words::tr("%1 and %n more", nullptr, more)
+        .arg(names.first(namesInAFooter - 1).join(QStringLiteral(", ")));
 }
 
 QString PageContext::weekday(QDate day) {
-    return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
+    //: A date format of Qt: dddd, d and MMMM stand for the weekday, the day and the month.
+    return wordsLocale().toString(day, Words::tr("dddd d MMMM"));
 }
 
 QString PageContext::print(quantity::Volume volume) const {
@@ -51,8 +53,8 @@ QString PageContext::print(quantity::Mass mass) const {
 
 QString PageContext::print(QTime time) const {
     return measures() == quantity::MeasureSystem::UsCustomary
-               ? QLocale().toString(time, QStringLiteral("h:mm AP"))
-               : QLocale().toString(time, QStringLiteral("HH:mm"));
+               ? wordsLocale().toString(time, QStringLiteral("h:mm AP"))
+               : wordsLocale().toString(time, QStringLiteral("HH:mm"));
 }
 
 QString PageContext::print(quantity::Temperature temperature) const {

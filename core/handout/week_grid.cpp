@@ -1,8 +1,9 @@
 #include "handout/cards.h"
 #include "week/week_outlook.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::handout {
@@ -49,7 +50,7 @@ Table grid(const PageContext& context) {
     table.weights.append(nameWeight);
     for (int day = 0; day < week::daysAWeek; ++day) {
         table.header.append(
-            QLocale().toString(context.options().week.addDays(day), QStringLiteral("ddd d")));
+            wordsLocale().toString(context.options().week.addDays(day), Words::tr("ddd d")));
         table.weights.append(1.0);
     }
     if (!context.pots().isEmpty())

@@ -1,7 +1,8 @@
 #include "week/outlook_findings.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::week {
@@ -20,7 +21,7 @@ QString printed(double ml, const OutlookInput& input) {
 }
 
 QString dayName(const OutlookInput& input, int day) {
-    return QLocale().dayName(input.start.addDays(day).dayOfWeek());
+    return wordsLocale().dayName(input.start.addDays(day).dayOfWeek());
 }
 
 Finding caution(const QString& code, double valueMl, double limitMl, const QString& field) {

@@ -1,5 +1,6 @@
 #include "ui/print/page_layout.h"
 
+#include "foundation/language_scope.h"
 #include "ui/print/card_layout.h"
 #include "ui/print/text_layout.h"
 
@@ -233,6 +234,8 @@ void Drawing::add(const Drawing& other, QPointF offset) {
 }
 
 PageLayout layOut(const handout::Document& document) {
+    // What the layout itself adds ("page 1 of 6") is in the language of the pages.
+    const LanguageScope scope(document.language);
     const PrintStyle style = printStyle(document.largePrint);
     PageLayout layout = emptyLayout(document, style);
     Paginator paginator(layout, document.largePrint);
