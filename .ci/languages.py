@@ -23,6 +23,8 @@ from pathlib import Path
 LANGUAGES = Path("resources/languages")
 TABLES = Path("resources/reference")
 PLACEHOLDER = re.compile(r"%L?(?:\d{1,2}|n)")
+DECLARED = re.compile(r"struct (\w+) \{\s*Q_DECLARE_TR_FUNCTIONS\((\w+)\)")
+PATIENCE_SECONDS = 60
 # As Qt Linguist counts them; a new language is entered here.
 PLURAL_FORMS = {"en": 2, "es": 2}
 
@@ -59,8 +61,34 @@ def read_sources(root):
     return files, list(dict.fromkeys(texts))
 
 
-def update(root, lupdate, ts, work):
-    """Brings the translation file `ts` (in the folder `work`) up to the sources."""
+def spelled_out(files, work):
+    """Copies of the sources in which each tr() stands alone with the name of its context.
+
+    lupdate does not find the class that a tr() belongs to everywhere (inside a function that
+    returns a type of another namespace, for one); a class that it does not know it takes for the
+    context."""
+    contexts = {}
+    for file in files:
+        contexts.update(DECLARED.findall(file.read_text(encoding="utf-8")))
+    copies = []
+    for index, file in enumerate(files):
+        text = file.read_text(encoding="utf-8")
+        own = {**contexts, **dict(DECLARED.findall(text))}
+
+        def context_of(match, own=own, file=file):
+            if match[1] not in own:
+                raise Broken(f"{file.name}: in which context does {match[1]}::tr() stand?")
+            return f"{own[match[1]]}::tr("
+
+        copies.append(work / f"{index}-{file.name}")
+        text = re.sub(r"\b(\w+)::tr\(", context_of, text)
+        text = re.sub(r"^#include.*$", "", text, flags=re.MULTILINE)
+        copies[-1].write_text(text, encoding="utf-8")
+    return copies
+
+
+def update(root, lupdate, ts, work, *more):
+    """Brings the translation file `ts` up to the sources; `work` is a folder to work in."""
     files, texts = read_sources(root)
     lines = [f"QT_TRANSLATE_NOOP({json.dumps(context)}, {json.dumps(text, ensure_ascii=False)});"
              for context, text in texts]
@@ -68,14 +96,16 @@ def update(root, lupdate, ts, work):
     tables.write_text("void tables() {\n" + "\n".join(lines) + "\n}\n", encoding="utf-8")
     language = ts.stem.split("_")[1]
     command = [lupdate, "-silent", "-locations", "none", "-source-language", "en",
-               "-target-language", language]
+               "-target-language", language, *more]
     if language == "en":
         command.append("-pluralonly")
-    # Without the headers it does not find out in which context a text stands, and says so.
-    command += ["-I", str(root / "core"), "-I", str(root)]
-    command += [str(file) for file in files] + [str(tables), "-ts", str(ts)]
-    run = subprocess.run(command, capture_output=True, text=True, check=False)
-    if run.returncode != 0 or run.stderr.strip():
+    command += [str(file) for file in spelled_out(files, work)] + [str(tables), "-ts", str(ts)]
+    try:
+        run = subprocess.run(command, capture_output=True, text=True, check=False,
+                             timeout=PATIENCE_SECONDS)
+    except subprocess.TimeoutExpired as late:
+        raise Broken(f"lupdate did not end within {PATIENCE_SECONDS} s") from late
+    if run.returncode != 0:
         raise Broken(f"lupdate ended with {run.returncode}: {run.stderr.strip()}")
 
 
@@ -164,7 +194,7 @@ def main():
     if arguments.what == "update":
         for ts in sorted((arguments.root / LANGUAGES).glob("ladlework_*.ts")):
             with tempfile.TemporaryDirectory() as folder:
-                update(arguments.root, lupdate, ts, Path(folder))
+                update(arguments.root, lupdate, ts, Path(folder), "-no-obsolete")
         return 0
     complaints = check(arguments.root, lupdate)
     print("\n".join(complaints) or "Every text of the printed pages is translated.")

@@ -28,16 +28,12 @@ kitchen::Vessel load() {
     }
     return vessel;
 }
-
-QString usualName() {
-    return Words::tr("a usual stockpot");
-}
 } // namespace
 
 kitchen::Vessel usualVessel() {
     static const kitchen::Vessel sized = load();
     kitchen::Vessel vessel = sized;
-    vessel.name = usualName();
+    vessel.name = Words::tr("a usual stockpot");
     return vessel;
 }
 

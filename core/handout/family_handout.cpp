@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <iterator>
 
 namespace ladlework::handout {
 
@@ -73,6 +74,93 @@ QString calledName(const casebook::Casebook& casebook, MemberId member, Names na
 }
 
 namespace {
+using casebook::HandoutPart;
+using casebook::HandoutSection;
+
+/// The cards of one part, without the practitioner's own words above it.
+QList<Card> cardsOf(const PageContext& context, const HandoutSection& section) {
+    QList<Card> cards;
+    switch (section.part) {
+    case HandoutPart::Cover:
+        return {coverCard(context)};
+    case HandoutPart::Week:
+        return {weekCard(context)};
+    case HandoutPart::Pots:
+        for (const kitchen::Pot* pot : context.pots())
+            cards.append(potCard(context, *pot));
+        return cards;
+    case HandoutPart::Ladders:
+        for (const casebook::Standing& standing : context.casebook().standings())
+            if (standing.ladder && !isTooYoung(standing))
+                cards.append(ladderCard(context, standing));
+        return cards;
+    case HandoutPart::Shopping:
+        if (!context.pots().isEmpty())
+            cards.append(shoppingCard(context));
+        return cards;
+    case HandoutPart::Keeping:
+        return {keepingCard(context)};
+    case HandoutPart::Cautions:
+        return {cautionsCard(context)};
+    case HandoutPart::OwnWords:
+        cards.append(ownWordsCard(section));
+        if (cards.first().title.isEmpty() && cards.first().blocks.isEmpty())
+            cards.clear();
+        return cards;
+    case HandoutPart::LogSheet:
+        return {logSheetCard(context)};
+    case HandoutPart::JarLabels:
+        cards.append(jarLabelsCard(context));
+        if (std::get<LabelSheet>(cards.first().blocks.first()).labels.isEmpty())
+            cards.clear();
+        return cards;
+    }
+    return cards;
+}
+
+/// On the cover they stand below the week, where a letter begins; elsewhere above all else. No words
+/// fit on a label.
+void addOwnWords(Card& card, const HandoutSection& section) {
+    if (section.part == HandoutPart::OwnWords || section.part == HandoutPart::JarLabels)
+        return;
+    const QList<Block> blocks = ownWordsBlocks(section.words);
+    qsizetype place = 0;
+    if (section.part == HandoutPart::Cover)
+        place = std::holds_alternative<Letterhead>(card.blocks.first()) ? 2 : 1;
+    for (const Block& block : blocks)
+        card.blocks.insert(place++, block);
+}
+} // namespace
+
+bool needsCautions(const QList<HandoutSection>& sections) {
+    return std::ranges::any_of(sections, [](const HandoutSection& section) {
+        return section.shown &&
+               (section.part == HandoutPart::Pots || section.part == HandoutPart::Ladders);
+    });
+}
+
+QList<HandoutSection> printedSections(const QList<HandoutSection>& sections) {
+    QList<HandoutSection> printed;
+    std::ranges::copy_if(sections, std::back_inserter(printed), &HandoutSection::shown);
+    const bool there =
+        std::ranges::find(printed, HandoutPart::Cautions, &HandoutSection::part) != printed.end();
+    if (!there && needsCautions(printed)) {
+        const auto hidden = std::ranges::find(sections, HandoutPart::Cautions, &HandoutSection::part);
+        printed.append(hidden == sections.end() ? HandoutSection{HandoutPart::Cautions, true, {}, {}}
+                                                : *hidden);
+    }
+    return printed;
+}
+
+QString& ownWordsOf(QList<HandoutSection>& sections, HandoutPart part) {
+    const auto found = std::ranges::find(sections, part, &HandoutSection::part);
+    if (found != sections.end())
+        return found->words;
+    sections.append(HandoutSection{part, true, {}, {}});
+    return sections.last().words;
+}
+
+namespace {
 Document compose(const casebook::Casebook& casebook, const HandoutOptions& options,
                  const QString& language) {
     const PageContext context(casebook, options);
@@ -84,19 +172,12 @@ Document compose(const casebook::Casebook& casebook, const HandoutOptions& optio
     document.printedOn = dayInWords(casebook.today());
     document.paper = options.paper.value_or(casebook.records().family.paper);
     document.largePrint = options.largePrint;
-    document.cards.append(coverCard(context));
-    document.cards.append(weekCard(context));
-    const QList<const kitchen::Pot*> pots = context.pots();
-    for (const kitchen::Pot* pot : pots)
-        document.cards.append(potCard(context, *pot));
-    for (const casebook::Standing& standing : casebook.standings()) {
-        if (standing.ladder && !isTooYoung(standing))
-            document.cards.append(ladderCard(context, standing));
+    for (const HandoutSection& section : printedSections(options.sections)) {
+        QList<Card> cards = cardsOf(context, section);
+        if (!cards.isEmpty())
+            addOwnWords(cards.first(), section);
+        document.cards += cards;
     }
-    if (!pots.isEmpty())
-        document.cards.append(shoppingCard(context));
-    document.cards.append(keepingCard(context));
-    document.cards.append(cautionsCard(context));
     return document;
 }
 } // namespace

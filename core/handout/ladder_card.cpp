@@ -72,11 +72,11 @@ QStringList ruleLines(const PageContext& context, const LadderRules& rules, bool
                      .arg(days(rules.staleDays)));
     const QString severe = strengths(rules.strongTo + 1, worstStrength);
     lines.append(severe.isEmpty()
-                     ? Words::tr("Any stop sign of the last page: stop the stock. Call %1, then "
-                                 "call us.")
+                     ? Words::tr("Any stop sign (see \"Take care\"): stop the stock. Call %1, "
+                                 "then call us.")
                            .arg(context.emergencyNumber())
-                     : Words::tr("Felt %1, or any stop sign of the last page: stop the stock. Call "
-                                 "%2 if it is bad, then call us.")
+                     : Words::tr("Felt %1, or any stop sign (see \"Take care\"): stop the stock. "
+                                 "Call %2 if it is bad, then call us.")
                            .arg(severe, context.emergencyNumber()));
     return lines;
 }

@@ -1,5 +1,6 @@
 #include "people/family.h"
 
+#include "foundation/language_scope.h"
 #include "foundation/name.h"
 
 #include <QCoreApplication>
@@ -15,6 +16,7 @@ constexpr double leastAltitudeM = -500;
 constexpr double mostAltitudeM = 6000;
 constexpr double mostRoomL = 200;
 constexpr double mostMeatKg = 20;
+constexpr int mostCookingsAWeek = 42; // six a day
 
 /// True also keeps a not-a-number out.
 bool within(double value, double least, double most) {
@@ -40,9 +42,20 @@ Outcome checkKitchen(const Family& family) {
     if (!within(family.meatPerDay.toGrams() / quantity::units::gramsPerKilogram, 0, mostMeatKg))
         return bad(Words::tr("The cooked meat eaten a day must be 0 to 20 kg (44 lb)."),
                    QStringLiteral("meatPerDay"));
+    if (family.mostOfOneAnimal < 0 || family.mostOfOneAnimal > mostCookingsAWeek)
+        return bad(Words::tr("Cookings of one animal a week must be 0 to %1; 0 sets no limit.")
+                       .arg(mostCookingsAWeek),
+                   QStringLiteral("mostOfOneAnimal"));
     return {};
 }
 } // namespace
+
+QStringList handoutLanguages() {
+    QStringList ids;
+    for (const Language& language : shippedLanguages())
+        ids.append(language.id);
+    return ids;
+}
 
 Outcome check(const Family& family, QDate today) {
     if (const Result<Name> name = Name::from(family.name, Words::tr("family")); !name)
@@ -58,6 +71,11 @@ Outcome check(const Family& family, QDate today) {
             Words::tr("The day on which the family was taken on lies in the future; enter today "
                       "or an earlier day."),
             QStringLiteral("since"));
+    if (!handoutLanguages().contains(family.handoutLanguage))
+        return bad(Words::tr("The pages for this family cannot be written in \"%1\"; choose one "
+                             "of the languages of the list.")
+                       .arg(family.handoutLanguage),
+                   QStringLiteral("handoutLanguage"));
     return checkKitchen(family);
 }
 

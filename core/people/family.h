@@ -9,6 +9,7 @@
 
 #include <QDate>
 #include <QString>
+#include <QStringList>
 #include <optional>
 
 namespace ladlework::people {
@@ -40,6 +41,9 @@ struct Family {
 /// written in, `since` a valid day not after `today`. The sentence and the place
 /// name the field.
 Outcome check(const Family& family, QDate today);
+
+/// The languages that the printed pages can be written in, English first: "en", "es".
+QStringList handoutLanguages();
 
 QString statusId(Family::Status status);
 std::optional<Family::Status> statusFromId(QStringView id);

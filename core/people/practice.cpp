@@ -19,6 +19,21 @@ int keepingDays(const QString& id) {
 auto bad(const QString& sentence, const QString& field) {
     return problem(Problem::Kind::BadInput, sentence, field);
 }
+
+Outcome checkLogo(const QByteArray& logo) {
+    constexpr qsizetype mostBytes = 1024 * 1024;
+    // ISO/IEC 15948 (PNG), 5.2: the eight bytes that every PNG file begins with.
+    static const QByteArray signature = QByteArrayLiteral("\x89PNG\r\n\x1a\n");
+    if (logo.isEmpty())
+        return {};
+    if (!logo.startsWith(signature))
+        return bad(Words::tr("The logo is not a PNG picture; choose a file that is one."),
+                   QStringLiteral("logo"));
+    if (logo.size() > mostBytes)
+        return bad(Words::tr("The logo is larger than 1 MiB; make the picture smaller first."),
+                   QStringLiteral("logo"));
+    return {};
+}
 } // namespace
 
 int leastFridgeDays() {
@@ -56,7 +71,7 @@ Outcome check(const Practice& practice) {
         std::ranges::any_of(practice.currency, [](QChar letter) { return letter.isDigit(); }))
         return bad(Words::tr("The currency is a sign or a short word without digits, such as $."),
                    QStringLiteral("currency"));
-    return {};
+    return checkLogo(practice.logo);
 }
 
 } // namespace ladlework::people

@@ -63,6 +63,9 @@ struct WeekPlan {
 /// with words; what is at home not negative and each item once.
 Outcome check(const WeekPlan& plan);
 
+/// Nothing placed, locked, to buy or at home, no hours of its own and no note: not worth keeping.
+bool isEmpty(const WeekPlan& plan);
+
 /// The Monday on or before a day: weeks start on Monday.
 QDate weekStart(QDate day);
 

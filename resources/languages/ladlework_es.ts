@@ -1516,14 +1516,6 @@
         <translation>Faltó un día: quédese en el mismo paso. Faltó %1 seguidos: baje 1 paso.</translation>
     </message>
     <message>
-        <source>Any stop sign of the last page: stop the stock. Call %1, then call us.</source>
-        <translation>Cualquier señal de alto de la última página: deje el caldo. Llame al %1 y luego a nosotros.</translation>
-    </message>
-    <message>
-        <source>Felt %1, or any stop sign of the last page: stop the stock. Call %2 if it is bad, then call us.</source>
-        <translation>Malestar %1, o cualquier señal de alto de la última página: deje el caldo. Llame al %2 si es grave y luego a nosotros.</translation>
-    </message>
-    <message>
         <source>Day</source>
         <translation>Día</translation>
     </message>
@@ -1785,6 +1777,86 @@
     <message>
         <source>The amounts hold when each day is a good day. If not, the page of each person says what to do. Drink the oldest stock first.</source>
         <translation>Las cantidades valen si cada día es un día bueno. Si no, la página de cada persona dice qué hacer. Beba primero el caldo más viejo.</translation>
+    </message>
+    <message>
+        <source>ddd d MMM yyyy</source>
+        <translation>ddd d MMM yyyy</translation>
+    </message>
+    <message>
+        <source>Fridge: use by %1</source>
+        <translation>Refrigerador: usar hasta el %1</translation>
+    </message>
+    <message>
+        <source>Freezer: use by %1</source>
+        <translation>Congelador: usar hasta el %1</translation>
+    </message>
+    <message>
+        <source>Heat until it boils.</source>
+        <translation>Caliente hasta que hierva.</translation>
+    </message>
+    <message>
+        <source>Cooked on %1</source>
+        <translation>Hecho el %1</translation>
+    </message>
+    <message>
+        <source>A4, 14 labels</source>
+        <translation>A4, 14 etiquetas</translation>
+    </message>
+    <message>
+        <source>Letter, 10 labels</source>
+        <translation>Carta, 10 etiquetas</translation>
+    </message>
+    <message>
+        <source>Jar labels</source>
+        <translation>Etiquetas para frascos</translation>
+    </message>
+    <message>
+        <source>Any stop sign (see &quot;Take care&quot;): stop the stock. Call %1, then call us.</source>
+        <translation>Cualquier señal de alto (vea «Cuidados»): deje el caldo. Llame al %1 y luego a nosotros.</translation>
+    </message>
+    <message>
+        <source>Felt %1, or any stop sign (see &quot;Take care&quot;): stop the stock. Call %2 if it is bad, then call us.</source>
+        <translation>Malestar %1, o cualquier señal de alto (vea «Cuidados»): deje el caldo. Llame al %2 si es grave y luego a nosotros.</translation>
+    </message>
+    <message>
+        <source>Member</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation>Previsto</translation>
+    </message>
+    <message>
+        <source>Reaction</source>
+        <translation>Reacción</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Fuerza</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <translation>ddd d MMM</translation>
+    </message>
+    <message>
+        <source>Log of the week</source>
+        <translation>Registro de la semana</translation>
+    </message>
+    <message>
+        <source>Nobody has an amount to drink yet.</source>
+        <translation>Todavía nadie tiene una cantidad para beber.</translation>
+    </message>
+    <message>
+        <source>Fill in a line for each person each night. Write how much was drunk, or 0. Write what was felt and how strong it was: 0 is nothing, 10 is the worst there is.</source>
+        <translation>Llene cada noche una línea por persona. Anote cuánto bebió, o 0. Anote qué malestar sintió y qué tan fuerte fue: 0 es nada, 10 es lo peor que hay.</translation>
+    </message>
+    <message>
+        <source>To type this sheet in as a table: its first line is &quot;%1&quot;. Write each day as %2.</source>
+        <translation>Para copiar esta hoja como tabla, la primera línea es &quot;%1&quot;. Escriba cada día como %2.</translation>
     </message>
 </context>
 <context>

@@ -71,7 +71,15 @@ INSTANTIATE_TEST_SUITE_P(
         FamilyCase{"negativeMeat", [](Family& f) { f.meatPerDay = Mass::fromGrams(-1); },
                    "meatPerDay"},
         FamilyCase{"absurdMeat", [](Family& f) { f.meatPerDay = Mass::fromKilograms(21); },
-                   "meatPerDay"}),
+                   "meatPerDay"},
+        FamilyCase{"anyNumberOfOneAnimal", [](Family& f) { f.mostOfOneAnimal = 0; }, ""},
+        FamilyCase{"sixADay", [](Family& f) { f.mostOfOneAnimal = 42; }, ""},
+        FamilyCase{"moreThanSixADay", [](Family& f) { f.mostOfOneAnimal = 43; }, "mostOfOneAnimal"},
+        FamilyCase{"lessThanNone", [](Family& f) { f.mostOfOneAnimal = -1; }, "mostOfOneAnimal"},
+        FamilyCase{"spanish", [](Family& f) { f.handoutLanguage = QStringLiteral("es"); }, ""},
+        FamilyCase{"unknownLanguage", [](Family& f) { f.handoutLanguage = QStringLiteral("tlh"); },
+                   "handoutLanguage"},
+        FamilyCase{"noLanguage", [](Family& f) { f.handoutLanguage.clear(); }, "handoutLanguage"}),
     [](const auto& named) { return std::string(named.param.name); });
 
 TEST_F(FamilyTest, readsItsStatusBack) {

@@ -7,6 +7,13 @@
 namespace ladlework::people {
 namespace {
 
+/// A file of so many bytes that begins as a PNG does.
+QByteArray png(qsizetype size) {
+    QByteArray bytes = QByteArray::fromHex("89504e470d0a1a0a").leftJustified(size, 'x');
+    bytes.truncate(size);
+    return bytes;
+}
+
 struct PracticeCase {
     const char* name;
     std::function<void(Practice&)> change;
@@ -51,7 +58,15 @@ INSTANTIATE_TEST_SUITE_P(
         PracticeCase{"priceAsCurrency", [](Practice& p) { p.currency = QStringLiteral("$4"); },
                      "currency"},
         PracticeCase{"longCurrency", [](Practice& p) { p.currency = QStringLiteral("dollars"); },
-                     "currency"}),
+                     "currency"},
+        // The signature is that of ISO/IEC 15948, 5.2: 137 80 78 71 13 10 26 10.
+        PracticeCase{"logo", [](Practice& p) { p.logo = png(8); }, ""},
+        PracticeCase{"largestLogo", [](Practice& p) { p.logo = png(1024 * 1024); }, ""},
+        PracticeCase{"tooLargeLogo", [](Practice& p) { p.logo = png(1024 * 1024 + 1); }, "logo"},
+        PracticeCase{"cutLogo", [](Practice& p) { p.logo = png(7); }, "logo"},
+        PracticeCase{"anotherKindOfPicture",
+                     [](Practice& p) { p.logo = QByteArrayLiteral("GIF89a..........."); },
+                     "logo"}),
     [](const auto& named) { return std::string(named.param.name); });
 
 } // namespace
