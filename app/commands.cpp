@@ -42,16 +42,18 @@ Command handoutCommand() {
     return {
         QStringLiteral("handout"),
         QStringLiteral("handout WORKBOOK --family NAME --week YYYY-MM-DD --out FILE.pdf "
-                       "[--paper letter|a4] [--large-print] [--names full|first|none]"),
+                       "[--language en|es] [--paper letter|a4] [--large-print] "
+                       "[--names full|first|none]"),
         say("Prints one family's week to a PDF.\n\n"
             "A week begins on a Monday: for another day the Monday before it is taken, and the\n"
-            "output says so. Without --paper the family's own; without --names first names.\n"
+            "output says so. Without --language and --paper the family's own; without --names\n"
+            "first names.\n"
             "With --names none the names of members are left out; the words of pots and notes\n"
             "stay as they were written. FILE.pdf is replaced when it is there, a workbook never."),
         runHandout,
         1,
         {QStringLiteral("family"), QStringLiteral("week"), QStringLiteral("out"),
-         QStringLiteral("paper"), QStringLiteral("large-print!"), QStringLiteral("names")}};
+         QStringLiteral("language"), QStringLiteral("paper"), QStringLiteral("large-print!"), QStringLiteral("names")}};
 }
 
 Command import() {

@@ -1,5 +1,6 @@
 #include "app/command.h"
 #include "casebook/casebook.h"
+#include "foundation/language_scope.h"
 #include "handout/family_handout.h"
 #include "week/week_plan.h"
 
@@ -74,6 +75,11 @@ Result<handout::HandoutOptions> optionsFrom(const Words& words, QDate today) {
         options.paper = people::Paper::A4;
     else if (words.has(QStringLiteral("paper")))
         return badOption(QStringLiteral("paper"), say("letter or a4"));
+
+    options.language = words.value(QStringLiteral("language"));
+    if (words.has(QStringLiteral("language")) && !isShippedLanguage(options.language))
+        return badOption(QStringLiteral("language"),
+                         people::handoutLanguages().join(say(" or ")));
     return options;
 }
 
@@ -86,6 +92,7 @@ QJsonObject describe(const handout::Document& document, const QString& out, cons
     QJsonObject json{{QStringLiteral("out"), out},
                      {QStringLiteral("title"), document.title},
                      {QStringLiteral("week"), monday},
+                     {QStringLiteral("language"), document.language},
                      {QStringLiteral("cards"), cards}};
     if (words.value(QStringLiteral("week")) != monday)
         json.insert(QStringLiteral("remark"),

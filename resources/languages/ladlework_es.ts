@@ -2108,6 +2108,21 @@
     </message>
 </context>
 <context>
+    <name>Phase</name>
+    <message>
+        <source>Opening</source>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>Widening</source>
+        <translation>Ampliación</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Asentada</translation>
+    </message>
+</context>
+<context>
     <name>Pot</name>
     <message>
         <source>water</source>

@@ -1,5 +1,6 @@
 #include "ui/handout/handout_options_panel.h"
 
+#include "handout/page_language.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/week_stepper.h"
 
@@ -19,7 +20,8 @@ constexpr int ownWordsLines = 4;
 } // namespace
 
 HandoutOptionsPanel::HandoutOptionsPanel(QWidget* parent)
-    : QWidget(parent), m_stepper(new WeekStepper), m_names(new QComboBox), m_paper(new QComboBox),
+    : QWidget(parent), m_stepper(new WeekStepper), m_names(new QComboBox),
+      m_language(new QComboBox), m_paper(new QComboBox),
       m_largePrint(new QCheckBox(tr("&Large print (16 point)"))), m_ownWords(new QPlainTextEdit),
       m_typing(new QTimer(this)) {
     auto* column = new QVBoxLayout(this);
@@ -31,6 +33,8 @@ HandoutOptionsPanel::HandoutOptionsPanel(QWidget* parent)
     m_typing->setInterval(typingRest);
     connect(m_stepper, &WeekStepper::weekChanged, this, &HandoutOptionsPanel::optionsChanged);
     connect(m_names, &QComboBox::currentIndexChanged, this, &HandoutOptionsPanel::optionsChanged);
+    connect(m_language, &QComboBox::currentIndexChanged, this,
+            &HandoutOptionsPanel::optionsChanged);
     connect(m_paper, &QComboBox::currentIndexChanged, this, &HandoutOptionsPanel::optionsChanged);
     connect(m_largePrint, &QCheckBox::toggled, this, &HandoutOptionsPanel::optionsChanged);
     connect(m_ownWords, &QPlainTextEdit::textChanged, m_typing, qOverload<>(&QTimer::start));
@@ -41,6 +45,8 @@ QWidget* HandoutOptionsPanel::makeForm() {
     m_names->addItem(tr("First names"), static_cast<int>(handout::Names::First));
     m_names->addItem(tr("Full names"), static_cast<int>(handout::Names::Full));
     m_names->addItem(tr("No names"), static_cast<int>(handout::Names::None));
+    for (const Language& language : shippedLanguages())
+        m_language->addItem(language.name, language.id);
     m_paper->addItem(tr("Letter"), static_cast<int>(people::Paper::Letter));
     m_paper->addItem(tr("A4"), static_cast<int>(people::Paper::A4));
     m_ownWords->setTabChangesFocus(true);
@@ -59,6 +65,7 @@ QWidget* HandoutOptionsPanel::makeForm() {
         form->addRow(label, field);
     };
     addRow(tr("&Names"), m_names);
+    addRow(tr("Lan&guage"), m_language);
     addRow(tr("Pape&r"), m_paper);
     form->addRow(m_largePrint);
     auto* label = new QLabel(tr("&Your own words"));
@@ -69,10 +76,13 @@ QWidget* HandoutOptionsPanel::makeForm() {
     return box;
 }
 
-void HandoutOptionsPanel::setOptions(const handout::HandoutOptions& options, people::Paper paper) {
+void HandoutOptionsPanel::setOptions(const handout::HandoutOptions& options, people::Paper paper,
+                                     const QString& language) {
     const QSignalBlocker quiet(this);
     m_stepper->setWeek(options.week);
     m_names->setCurrentIndex(m_names->findData(static_cast<int>(options.names)));
+    m_language->setCurrentIndex(
+        m_language->findData(handout::pageLanguage(options.language, language)));
     m_paper->setCurrentIndex(m_paper->findData(static_cast<int>(options.paper.value_or(paper))));
     m_largePrint->setChecked(options.largePrint);
     if (m_ownWords->toPlainText() != options.ownWords)
@@ -84,6 +94,7 @@ handout::HandoutOptions HandoutOptionsPanel::options() const {
     handout::HandoutOptions options;
     options.week = m_stepper->week();
     options.names = static_cast<handout::Names>(m_names->currentData().toInt());
+    options.language = m_language->currentData().toString();
     options.paper = static_cast<people::Paper>(m_paper->currentData().toInt());
     options.largePrint = m_largePrint->isChecked();
     options.ownWords = m_ownWords->toPlainText().trimmed();

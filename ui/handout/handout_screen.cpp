@@ -136,7 +136,8 @@ void HandoutScreen::refresh(bool sameFamily) {
     m_options->setToday(book().today());
     if (!sameFamily) {
         m_shown.reset();
-        m_options->setOptions(m_chosen.value(family.id, firstOptions()), family.paper);
+        m_options->setOptions(m_chosen.value(family.id, firstOptions()), family.paper,
+                              family.handoutLanguage);
     }
     m_given->setHandouts(book().records().handouts, family.zone);
     const auto& given = book().records().handouts;

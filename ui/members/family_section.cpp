@@ -1,5 +1,6 @@
 #include "ui/members/family_section.h"
 
+#include "foundation/language_scope.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/character_width.h"
 #include "ui/shared/day_edit.h"
@@ -24,6 +25,7 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_name(new TextField(this)),
       m_contact(new NoteEdit(this)), m_status(new QComboBox(this)), m_since(new DayEdit(this)),
       m_review(new DayEdit(this)), m_measures(new QComboBox(this)), m_paper(new QComboBox(this)),
+      m_language(new QComboBox(this)),
       m_zone(new QComboBox(this)), m_altitude(new AltitudeEdit(this)),
       m_fridge(new VolumeEdit(this)), m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)),
       m_remarks(new NoteEdit(this)), m_problem(new ProblemLine(this)) {
@@ -40,6 +42,7 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     auto* right = new QFormLayout;
     right->addRow(tr("Meas&ures"), m_measures);
     right->addRow(tr("&Paper"), m_paper);
+    right->addRow(tr("Langua&ge of pages"), m_language);
     right->addRow(tr("Time &zone"), m_zone);
     right->addRow(tr("A&ltitude"), m_altitude);
     right->addRow(tr("Refrigerator holds"), m_fridge);
@@ -49,6 +52,7 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     m_freezer->setToolTip(tr("Room for stock in the freezer"));
     m_meat->setToolTip(tr("Cooked meat that the table eats in a day"));
     m_altitude->setToolTip(tr("Height of the kitchen above the sea; water boils cooler higher up"));
+    m_language->setToolTip(tr("The language that this family's handouts are printed in"));
     m_zone->setToolTip(tr("A day of the log is a day of this place"));
     kitchen->body()->addLayout(right);
     kitchen->body()->addStretch();
@@ -79,6 +83,8 @@ void FamilySection::fillChoices() {
     m_measures->addItem(tr("Metric"));
     m_paper->addItem(tr("Letter"));
     m_paper->addItem(tr("A4"));
+    for (const Language& language : shippedLanguages())
+        m_language->addItem(language.name, language.id);
     m_zone->setEditable(true);
     m_zone->setInsertPolicy(QComboBox::NoInsert);
     for (const QByteArray& id : QTimeZone::availableTimeZoneIds())
@@ -98,7 +104,7 @@ void FamilySection::connectEdits() {
     for (QuantityEdit* edit : std::initializer_list<QuantityEdit*>{m_since, m_review, m_altitude,
                                                                    m_fridge, m_freezer, m_meat})
         connect(edit, &QuantityEdit::valueCommitted, this, save);
-    for (QComboBox* box : {m_status, m_measures, m_paper, m_zone})
+    for (QComboBox* box : {m_status, m_measures, m_paper, m_language, m_zone})
         connect(box, &QComboBox::activated, this, save);
 }
 
@@ -120,6 +126,7 @@ void FamilySection::showFields() {
     m_review->setDay(m_family.reviewOn);
     m_measures->setCurrentIndex(measures == quantity::MeasureSystem::Metric ? 1 : 0);
     m_paper->setCurrentIndex(m_family.paper == people::Paper::A4 ? 1 : 0);
+    m_language->setCurrentIndex(m_language->findData(m_family.handoutLanguage));
     m_zone->setCurrentText(QString::fromLatin1(m_family.zone.id()));
     m_altitude->setValue(m_family.altitude, measures);
     m_fridge->setValue(m_family.fridgeRoom, measures);
@@ -149,6 +156,9 @@ void FamilySection::save() {
     changed.measures = m_measures->currentIndex() == 1 ? quantity::MeasureSystem::Metric
                                                        : quantity::MeasureSystem::UsCustomary;
     changed.paper = m_paper->currentIndex() == 1 ? people::Paper::A4 : people::Paper::Letter;
+    // One that this program does not have stays what it is.
+    if (m_language->currentIndex() >= 0)
+        changed.handoutLanguage = m_language->currentData().toString();
     changed.zone = QTimeZone(m_zone->currentText().toLatin1());
     changed.altitude = m_altitude->value();
     changed.fridgeRoom = m_fridge->value();
