@@ -55,7 +55,7 @@ QString nameOf(const QString& language) {
 
 QList<Language> shippedLanguages() {
     const QStringList files = QDir(QStringLiteral(":/languages"))
-                                  .entryList({QStringLiteral("ladlework_*.qm")}, {}, QDir::Name);
+                                  .entryList({QStringLiteral("ladlework_*.qm")}, QDir::Files, QDir::Name);
     QList<Language> languages;
     for (const QString& file : files) {
         const QString id = file.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);

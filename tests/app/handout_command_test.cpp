@@ -3,6 +3,7 @@
 #include <QDate>
 #include <QFile>
 #include <QJsonArray>
+#include <QProcess>
 
 namespace ladlework::app {
 namespace {
@@ -34,6 +35,26 @@ TEST_F(HandoutCommandTest, PrintsAWeek) {
     EXPECT_FALSE(ran.output.contains("Filip")) << "no names were asked for";
 }
 
+TEST_F(HandoutCommandTest, PrintsInTheLanguageAskedFor) {
+    const Ran ran = handout("Oakes", iso(monday), {QStringLiteral("--language"), QStringLiteral("es")});
+    ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
+    EXPECT_EQ(ran.json().value(QStringLiteral("language")).toString(), QStringLiteral("es"));
+    EXPECT_TRUE(ran.json().value(QStringLiteral("title")).toString().contains(
+        QStringLiteral("semana del")));
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"), {folder.filePath(QStringLiteral("h.pdf")),
+                                               QStringLiteral("-")});
+    ASSERT_TRUE(reader.waitForFinished());
+    const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+    for (const char* words : {"La semana de un vistazo", "Enfríelo rápido", "A quién llamar",
+                              "página 1 de"})
+        EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words;
+    EXPECT_FALSE(text.contains(QStringLiteral("Whom to call")));
+    EXPECT_EQ(handout("Oakes", iso(monday)).json().value(QStringLiteral("language")).toString(),
+              QStringLiteral("en"))
+        << "without the option it is the family's own";
+}
+
 TEST_F(HandoutCommandTest, TakesTheMondayBeforeAndSaysSo) {
     const Ran ran = handout("Oakes", iso(monday.addDays(3)));
     ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
@@ -48,6 +69,8 @@ TEST_F(HandoutCommandTest, RefusesAndWritesNothing) {
     EXPECT_TRUE(handout("Oakes", QStringLiteral("2026-02-30")).refused({QStringLiteral("--week")}));
     EXPECT_TRUE(handout("Oakes", week, {QStringLiteral("--paper"), QStringLiteral("a5")})
                     .refused({QStringLiteral("--paper")}));
+    EXPECT_TRUE(handout("Oakes", week, {QStringLiteral("--language"), QStringLiteral("fr")})
+                    .refused({QStringLiteral("--language"), QStringLiteral("en or es")}));
     EXPECT_TRUE(handout("Oakes", week, {QStringLiteral("--names"), QStringLiteral("nick")})
                     .refused({QStringLiteral("--names")}));
     EXPECT_TRUE(run({QStringLiteral("handout"), QStringLiteral("w"), QStringLiteral("--family"),

@@ -6,7 +6,7 @@
 namespace spanish_measure {
 
 int syllablesOf(const QString& word) {
-    static const QRegularExpression vowels(QStringLiteral("[aeiouáéíóúü]+|y$"));
+    static const QRegularExpression vowels(QStringLiteral("[aeiouáéíóúü]*y$|[aeiouáéíóúü]+"));
     static const QRegularExpression strong(QStringLiteral("[aeoáéíóú]"));
     QString text = word.toLower();
     // The u of que, qui, gue and gui is not spoken.

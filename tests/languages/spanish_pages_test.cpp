@@ -125,8 +125,9 @@ void expectEverySentenceDiffers(const Document& en, const Document& es,
     EXPECT_EQ(plainLines(en).size(), spanishLines.size());
     for (const QString& line : plainLines(en)) {
         const bool isSentence = line.endsWith(QLatin1Char('.')) && line.contains(QLatin1Char(' '));
-        if (isSentence && !wordsOf(withoutTyped(line, typed)).isEmpty())
+        if (isSentence && !wordsOf(withoutTyped(line, typed)).isEmpty()) {
             EXPECT_FALSE(spanishLines.contains(line)) << qPrintable(line);
+        }
     }
 }
 } // namespace

@@ -5,7 +5,9 @@
 #include "ui/print/page_painter.h"
 #include "ui/shared/family_workbook.h"
 
+#include <QAbstractButton>
 #include <QAction>
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFile>
@@ -85,6 +87,44 @@ TEST_F(HandoutScreenTest, OptionsChangeThePagesAtOnce) {
     m_screen.findChild<QPlainTextEdit*>()->setPlainText(QStringLiteral("Take it slowly."));
     QTest::qWait(400);
     EXPECT_TRUE(words().contains(QStringLiteral("Take it slowly.")));
+}
+
+TEST_F(HandoutScreenTest, TheLanguageChangesThePagesAndNothingElse) {
+    const auto labels = [this] {
+        QStringList texts;
+        for (const QAbstractButton* button : m_screen.findChildren<QAbstractButton*>())
+            texts << button->text();
+        for (const QAction* action : m_screen.actions())
+            texts << action->text() << action->statusTip();
+        return texts;
+    };
+    class : public QObject {
+    public:
+        bool eventFilter(QObject* /*watched*/, QEvent* event) override {
+            changes += event->type() == QEvent::LanguageChange || event->type() == QEvent::LocaleChange;
+            return false;
+        }
+        int changes = 0;
+    } watcher;
+    const QStringList before = labels();
+    const QLocale locale;
+    qApp->installEventFilter(&watcher);
+    choose(QStringLiteral("Language"), QStringLiteral("Español"));
+    QCoreApplication::processEvents();
+    qApp->removeEventFilter(&watcher);
+    EXPECT_TRUE(words().contains(QStringLiteral("La semana de un vistazo")));
+    EXPECT_TRUE(words().contains(QStringLiteral("página 1 de")));
+    EXPECT_FALSE(words().contains(QStringLiteral("Whom to call")));
+    EXPECT_EQ(labels(), before) << "the program itself goes on in English";
+    EXPECT_EQ(watcher.changes, 0);
+    EXPECT_EQ(QLocale(), locale);
+
+    m_screen.recordAsGiven();
+    choose(QStringLiteral("Language"), QStringLiteral("English"));
+    EXPECT_TRUE(words().contains(QStringLiteral("Whom to call")));
+    chooseGiven(0);
+    m_screen.openGiven();
+    EXPECT_TRUE(words().contains(QStringLiteral("página 1 de"))) << "as it was given";
 }
 
 TEST_F(HandoutScreenTest, SavesThePdfUnderAPlainName) {
