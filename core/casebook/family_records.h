@@ -1,5 +1,6 @@
 #pragma once
 
+#include "casebook/handout_template.h"
 #include "casebook/visit_note.h"
 #include "intake/ladder.h"
 #include "intake/ladder_template.h"
@@ -17,7 +18,9 @@
 #include "people/practice.h"
 #include "people/retry_plan.h"
 #include "people/tolerance.h"
+#include "week/free_hours.h"
 #include "week/week_plan.h"
+#include "week/week_template.h"
 
 #include <QHash>
 #include <QList>
@@ -32,7 +35,10 @@ struct FamilyRecords {
     QList<intake::LadderTemplate> ladderTemplates; ///< by name
     QList<intake::Symptom> symptoms;               ///< the practice's list, in order of position
     QHash<QString, double> prices; ///< per kilogram, by cut or extra id, in the practice's currency
+    QList<HandoutTemplate> handoutTemplates; ///< the practice's, by name
+    QList<LabelStock> labelStocks;           ///< the practice's, by name
     people::Family family;
+    QList<week::UsualHours> usualHours; ///< as they were entered
     QList<people::Member> members; ///< eldest first
     QList<people::ToleranceNote> tolerances;
     QList<people::Caution> cautions;
@@ -49,6 +55,7 @@ struct FamilyRecords {
     QList<kitchen::Batch> batches;
     QList<kitchen::Lot> lots;
     QList<week::WeekPlan> weeks;
+    QList<week::WeekTemplate> weekTemplates; ///< by name
     QList<VisitNote> notes;        ///< newest first
     QList<HandoutRecord> handouts; ///< newest first, without the pages
 };

@@ -3,10 +3,11 @@
 #include "store/kitchen_rows.h"
 #include "store/records.h"
 #include "store/removal.h"
+#include "store/week_rows.h"
 
 #include <QCoreApplication>
 
-// Vessels and containers: the kitchen of a family.
+// Vessels, containers and free hours: the kitchen of a family.
 
 namespace ladlework::store {
 
@@ -86,6 +87,34 @@ Outcome FamilyRepository::changeContainer(Action&, const kitchen::Container& con
 Outcome FamilyRepository::removeContainer(Action&, ContainerId container) {
     if (!removeContainerRows(m_database, container))
         return noSuchRecord();
+    return {};
+}
+
+QList<week::UsualHours> FamilyRepository::usualHours(FamilyId family) const {
+    return readAll(m_database,
+                   QStringLiteral("SELECT * FROM usual_hours WHERE family_id = ? ORDER BY position"),
+                   readUsualHours, family);
+}
+
+Outcome FamilyRepository::setUsualHours(Action&, FamilyId family,
+                                        const QList<week::UsualHours>& hours) {
+    if (const Result<QDate> today = Belonging(m_database).todayOf(family, m_clock); !today)
+        return passOn(today);
+    for (qsizetype line = 0; line < hours.size(); ++line)
+        if (const Outcome checked = week::check(hours[line]); !checked)
+            return problem(checked.error().kind, checked.error().sentence,
+                           QStringLiteral("usualHours[%1].%2")
+                               .arg(QString::number(line), checked.error().place));
+    // Positions that are given again unchanged leave no change behind.
+    run(m_database, QStringLiteral("DELETE FROM usual_hours WHERE family_id = ?"), family);
+    for (qint64 position = 0; position < hours.size(); ++position) {
+        const week::UsualHours& usual = hours.at(position);
+        Fields fields = fieldsOf(usual.hours);
+        fields += {{"family_id"_L1, family},
+                   {"position"_L1, position},
+                   {"weekday"_L1, usual.weekday}};
+        insertRow(m_database, "usual_hours"_L1, fields);
+    }
     return {};
 }
 

@@ -6,7 +6,6 @@
 #include "store/removal.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 
 namespace ladlework::store {
 
@@ -21,9 +20,7 @@ struct Words {
 QList<people::Family> FamilyRepository::families() const {
     QList<people::Family> families =
         readAll(m_database, QStringLiteral("SELECT * FROM family ORDER BY id"), readFamily);
-    std::ranges::stable_sort(families, [](const people::Family& a, const people::Family& b) {
-        return QString::localeAwareCompare(a.name.toCaseFolded(), b.name.toCaseFolded()) < 0;
-    });
+    sortByName(families);
     return families;
 }
 

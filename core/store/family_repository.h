@@ -13,6 +13,7 @@
 #include "people/retry_plan.h"
 #include "people/tolerance.h"
 #include "store/action.h"
+#include "week/free_hours.h"
 
 #include <QList>
 #include <optional>
@@ -38,6 +39,8 @@ public:
     [[nodiscard]] QList<people::Member> members(FamilyId family) const;
     [[nodiscard]] QList<kitchen::Vessel> vessels(FamilyId family) const;
     [[nodiscard]] QList<kitchen::Container> containers(FamilyId family) const;
+    /// The free hours of every week, in the order in which they were entered.
+    [[nodiscard]] QList<week::UsualHours> usualHours(FamilyId family) const;
     [[nodiscard]] QList<people::ToleranceNote> tolerances(FamilyId family) const;
     [[nodiscard]] QList<people::Caution> cautions(FamilyId family) const;
 
@@ -50,6 +53,10 @@ public:
     Outcome changeFamily(Action&, const people::Family& family);
     /// Removes the family with all its records.
     Outcome removeFamily(Action&, FamilyId family);
+
+    /// In place of those that were there. Starts are kept to the minute. The place of a Problem
+    /// names the line and the field: "usualHours[2].pots".
+    Outcome setUsualHours(Action&, FamilyId family, const QList<week::UsualHours>& hours);
 
     Result<MemberId> addMember(Action&, const people::Member& member);
     Outcome changeMember(Action&, const people::Member& member);

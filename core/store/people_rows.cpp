@@ -31,7 +31,9 @@ Fields fieldsOf(const people::Practice& practice) {
             {"zone"_L1, zoneId(practice.zone)},
             {"fridge_days"_L1, practice.fridgeDays},
             {"currency"_L1, practice.currency},
-            {"spill_share"_L1, practice.spill}};
+            {"spill_share"_L1, practice.spill},
+            {"logo"_L1,
+             practice.logo.isEmpty() ? std::nullopt : std::optional<QByteArray>(practice.logo)}};
 }
 
 people::Practice readPractice(const Statement& row) {
@@ -46,6 +48,8 @@ people::Practice readPractice(const Statement& row) {
     practice.fridgeDays = row.integer("fridge_days"_L1);
     practice.currency = row.text("currency"_L1);
     practice.spill = row.real("spill_share"_L1);
+    if (!row.isNull("logo"_L1))
+        practice.logo = row.bytes("logo"_L1);
     return practice;
 }
 
@@ -84,6 +88,8 @@ Fields fieldsOf(const people::Family& family) {
             {"fridge_room_ml"_L1, family.fridgeRoom.toMillilitres()},
             {"freezer_room_ml"_L1, family.freezerRoom.toMillilitres()},
             {"meat_a_day_g"_L1, family.meatPerDay.toGrams()},
+            {"most_of_one_animal"_L1, family.mostOfOneAnimal},
+            {"handout_language"_L1, family.handoutLanguage},
             {"review_day"_L1, family.reviewOn},
             {"remarks"_L1, family.remarks}};
 }
@@ -102,6 +108,8 @@ people::Family readFamily(const Statement& row) {
     family.fridgeRoom = Volume::fromMillilitres(row.real("fridge_room_ml"_L1));
     family.freezerRoom = Volume::fromMillilitres(row.real("freezer_room_ml"_L1));
     family.meatPerDay = Mass::fromGrams(row.real("meat_a_day_g"_L1));
+    family.mostOfOneAnimal = row.integer("most_of_one_animal"_L1);
+    family.handoutLanguage = row.text("handout_language"_L1);
     family.reviewOn = row.day("review_day"_L1);
     family.remarks = row.text("remarks"_L1);
     return family;

@@ -8,7 +8,6 @@
 #include <QCoreApplication>
 #include <QHash>
 #include <QLocale>
-#include <algorithm>
 
 namespace ladlework::store {
 
@@ -70,9 +69,7 @@ QList<kitchen::Pot> PotRepository::pots(FamilyId family) const {
         pot.cuts = cuts.value(pot.id);
         pot.extras = extras.value(pot.id);
     }
-    std::ranges::stable_sort(pots, [](const kitchen::Pot& a, const kitchen::Pot& b) {
-        return QString::localeAwareCompare(a.name.toCaseFolded(), b.name.toCaseFolded()) < 0;
-    });
+    sortByName(pots);
     return pots;
 }
 
@@ -151,6 +148,13 @@ Outcome PotRepository::notInUse(PotId pot) const {
                        Words::tr("The log of %1 names this pot, so it stays; change that entry "
                                  "first.")
                            .arg(day));
+    Statement kept = m_database.statement(
+        QStringLiteral("SELECT 1 FROM week_template_placement WHERE pot_id = ?"));
+    // No name: a practice's pot may stand in a week of another family.
+    if (kept.with(pot).next())
+        return problem(Problem::Kind::Refused,
+                       Words::tr("This pot stands in a week that is kept to be used again, so it "
+                                 "stays; take it out of that week, or remove that week, first."));
     return {};
 }
 

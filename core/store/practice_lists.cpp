@@ -7,7 +7,6 @@
 #include "store/volume_steps.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 #include <sqlite3.h>
 
 // What the practice sets for all families: rules of new ladders, templates, symptoms, prices.
@@ -24,15 +23,6 @@ struct Words {
 constexpr qint64 theOnlyRow = 1;
 constexpr double mostPerKilogram = 1e6;
 constexpr StepsTable rungsTable{"ladder_template_rung"_L1, "ladder_template_id"_L1};
-
-/// True when another record of the list goes by the same name.
-template <class Record>
-bool nameIsTaken(const QList<Record>& records, const Record& by) {
-    const QString name = by.name.simplified().toCaseFolded();
-    return std::ranges::any_of(records, [&](const Record& record) {
-        return record.id != by.id && record.name.toCaseFolded() == name;
-    });
-}
 } // namespace
 
 Outcome checkPrice(const QString& item, double perKilogram, const kitchen::Catalogue& catalogue) {
@@ -113,10 +103,7 @@ QList<intake::LadderTemplate> PracticeRepository::ladderTemplates() const {
     Statement rows = m_database.statement(
         QStringLiteral("SELECT * FROM ladder_template_rung ORDER BY ladder_template_id, position"));
     giveSteps(templates, &intake::LadderTemplate::rungs, rows, rungsTable);
-    std::ranges::stable_sort(
-        templates, [](const intake::LadderTemplate& a, const intake::LadderTemplate& b) {
-            return QString::localeAwareCompare(a.name.toCaseFolded(), b.name.toCaseFolded()) < 0;
-        });
+    sortByName(templates);
     return templates;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "casebook/handout_template.h"
 #include "foundation/clock.h"
 #include "foundation/id.h"
 #include "foundation/result.h"
@@ -24,7 +25,7 @@ class Database;
 Outcome checkPrice(const QString& item, double perKilogram, const kitchen::Catalogue& catalogue);
 
 /// The practice itself and what it sets for all families: phases, the rules of new ladders, ladder
-/// templates, the list of reactions, prices. add... stores a new record (its id is ignored) and
+/// templates, the list of reactions, prices, how pages are put together and label sheets. add... stores a new record (its id is ignored) and
 /// gives its id; change... and remove... give NotFound for a record that is not there. Every record
 /// must pass its check().
 class PracticeRepository {
@@ -44,6 +45,11 @@ public:
     [[nodiscard]] QList<intake::LadderTemplate> ladderTemplates() const;
     /// Per kilogram, by cut or extra id ("salt" for table salt), in the practice's currency.
     [[nodiscard]] QHash<QString, double> prices() const;
+
+    /// By name.
+    [[nodiscard]] QList<casebook::HandoutTemplate> handoutTemplates() const;
+    /// By name.
+    [[nodiscard]] QList<casebook::LabelStock> labelStocks() const;
 
     Outcome setPractice(Action&, const people::Practice& practice);
     Result<PhaseId> addPhase(Action&, const people::Phase& phase);
@@ -70,7 +76,19 @@ public:
     /// is left so.
     Outcome setPrice(Action&, const QString& item, std::optional<double> perKilogram);
 
+    /// Refused when another template has the same name.
+    Result<HandoutTemplateId> addHandoutTemplate(Action&, const casebook::HandoutTemplate& kept);
+    Outcome changeHandoutTemplate(Action&, const casebook::HandoutTemplate& kept);
+    Outcome removeHandoutTemplate(Action&, HandoutTemplateId kept);
+
+    /// Refused when another label sheet has the same name.
+    Result<LabelStockId> addLabelStock(Action&, const casebook::LabelStock& stock);
+    Outcome changeLabelStock(Action&, const casebook::LabelStock& stock);
+    Outcome removeLabelStock(Action&, LabelStockId stock);
+
 private:
+    [[nodiscard]] Outcome checkHandoutTemplate(const casebook::HandoutTemplate& kept) const;
+    [[nodiscard]] Outcome checkLabelStock(const casebook::LabelStock& stock) const;
     [[nodiscard]] Outcome checkSymptom(const intake::Symptom& symptom) const;
     [[nodiscard]] Outcome checkTemplate(const intake::LadderTemplate& ladderTemplate) const;
 

@@ -3,6 +3,7 @@
 #include "store/database.h"
 
 #include <QList>
+#include <algorithm>
 
 namespace ladlework::store {
 
@@ -22,6 +23,23 @@ QList<Record> readAll(Database& database, const QString& sql, Record (*read)(con
 template <class... Values>
 void run(Database& database, const QString& sql, const Values&... values) {
     database.statement(sql).with(values...).run();
+}
+
+/// True when another record of the list goes by the same name, upper or lower case.
+template <class Record>
+bool nameIsTaken(const QList<Record>& records, const Record& by) {
+    const QString name = by.name.simplified().toCaseFolded();
+    return std::ranges::any_of(records, [&](const Record& record) {
+        return record.id != by.id && record.name.toCaseFolded() == name;
+    });
+}
+
+/// By name as people sort; those of one name as they were.
+template <class Record>
+void sortByName(QList<Record>& records) {
+    std::ranges::stable_sort(records, [](const Record& a, const Record& b) {
+        return QString::localeAwareCompare(a.name.toCaseFolded(), b.name.toCaseFolded()) < 0;
+    });
 }
 
 } // namespace ladlework::store

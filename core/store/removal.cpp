@@ -14,6 +14,10 @@ constexpr std::array memberTables{"tolerance_note"_L1, "caution"_L1,      "retry
                                   "observation"_L1,    "target"_L1,       "ladder"_L1,
                                   "decision"_L1,       "intake_entry"_L1, "reaction"_L1};
 
+/// In the order in which one names the next.
+constexpr std::array weekTables{"week_placement"_L1, "week_locked_day"_L1, "week_own_hours"_L1,
+                                "week_own_day"_L1,   "week_extra"_L1,      "week_at_home"_L1};
+
 /// Removes what belongs to the members that `whose` selects by one number.
 void removeMembersRecords(Database& database, const QString& whose, qint64 id) {
     run(database,
@@ -44,14 +48,18 @@ void removeFamilyChildren(Database& database, QLatin1StringView child, QLatin1St
 bool removeFamilyRows(Database& database, FamilyId family) {
     removeMembersRecords(database, QStringLiteral("SELECT id FROM member WHERE family_id = ?"),
                          family.value);
-    removeFamilyChildren(database, "week_placement"_L1, "week_plan_id"_L1, "week_plan"_L1, family);
+    for (const QLatin1StringView table : weekTables)
+        removeFamilyChildren(database, table, "week_plan_id"_L1, "week_plan"_L1, family);
+    removeFamilyChildren(database, "week_template_placement"_L1, "week_template_id"_L1,
+                         "week_template"_L1, family);
     removeFamilyChildren(database, "lot"_L1, "batch_id"_L1, "batch"_L1, family);
     run(database, QStringLiteral("DELETE FROM batch WHERE family_id = ?"), family);
     removeFamilyChildren(database, "pot_cut"_L1, "pot_id"_L1, "pot"_L1, family);
     removeFamilyChildren(database, "pot_extra"_L1, "pot_id"_L1, "pot"_L1, family);
     // In the order in which one names the next.
-    for (const QLatin1StringView table : {"week_plan"_L1, "pot"_L1, "vessel"_L1, "container"_L1,
-                                          "member"_L1, "visit_note"_L1, "handout"_L1})
+    for (const QLatin1StringView table :
+         {"week_plan"_L1, "week_template"_L1, "pot"_L1, "vessel"_L1, "container"_L1, "member"_L1,
+          "visit_note"_L1, "handout"_L1, "usual_hours"_L1})
         run(database, QStringLiteral("DELETE FROM %1 WHERE family_id = ?").arg(table), family);
     return deleteRow(database, "family"_L1, family.value);
 }
@@ -86,6 +94,29 @@ bool removeTemplateRows(Database& database, LadderTemplateId ladderTemplate) {
 bool removeLadderRows(Database& database, LadderId ladder) {
     run(database, QStringLiteral("DELETE FROM ladder_rung WHERE ladder_id = ?"), ladder);
     return deleteRow(database, "ladder"_L1, ladder.value);
+}
+
+bool removeHandoutTemplateRows(Database& database, HandoutTemplateId handoutTemplate) {
+    run(database,
+        QStringLiteral("DELETE FROM handout_template_section WHERE handout_template_id = ?"),
+        handoutTemplate);
+    return deleteRow(database, "handout_template"_L1, handoutTemplate.value);
+}
+
+void removeWeekParts(Database& database, WeekPlanId plan) {
+    for (const QLatin1StringView table : weekTables)
+        run(database, QStringLiteral("DELETE FROM %1 WHERE week_plan_id = ?").arg(table), plan);
+}
+
+bool removeWeekRows(Database& database, WeekPlanId plan) {
+    removeWeekParts(database, plan);
+    return deleteRow(database, "week_plan"_L1, plan.value);
+}
+
+bool removeWeekTemplateRows(Database& database, WeekTemplateId weekTemplate) {
+    run(database, QStringLiteral("DELETE FROM week_template_placement WHERE week_template_id = ?"),
+        weekTemplate);
+    return deleteRow(database, "week_template"_L1, weekTemplate.value);
 }
 
 bool removePotRows(Database& database, PotId pot) {

@@ -16,6 +16,11 @@ bool removeContainerRows(Database& database, ContainerId container);
 bool removeRetryRows(Database& database, RetryPlanId plan);
 bool removeTemplateRows(Database& database, LadderTemplateId ladderTemplate);
 bool removeLadderRows(Database& database, LadderId ladder);
+bool removeHandoutTemplateRows(Database& database, HandoutTemplateId handoutTemplate);
+/// All that hangs on a plan, but not the plan itself.
+void removeWeekParts(Database& database, WeekPlanId plan);
+bool removeWeekRows(Database& database, WeekPlanId plan);
+bool removeWeekTemplateRows(Database& database, WeekTemplateId weekTemplate);
 bool removePotRows(Database& database, PotId pot);
 bool removeBatchRows(Database& database, BatchId batch);
 bool removeLotRows(Database& database, LotId lot);

@@ -81,6 +81,10 @@ public:
             note("symptom"_L1, symptom.id.value, intake::check(symptom));
         for (const intake::LadderTemplate& ladderTemplate : repository.ladderTemplates())
             note("ladder_template"_L1, ladderTemplate.id.value, intake::check(ladderTemplate));
+        for (const casebook::HandoutTemplate& kept : repository.handoutTemplates())
+            note("handout_template"_L1, kept.id.value, casebook::check(kept));
+        for (const casebook::LabelStock& stock : repository.labelStocks())
+            note("label_stock"_L1, stock.id.value, casebook::check(stock));
         const QHash<QString, double> prices = repository.prices();
         for (const auto& [item, perKilogram] : prices.asKeyValueRange())
             note(QStringLiteral("price/%1").arg(item), checkPrice(item, perKilogram, m_catalogue));
@@ -121,8 +125,16 @@ private:
             note("batch"_L1, batch.id.value, kitchen::check(batch, today));
         for (const auto& lot : records.lots)
             note("lot"_L1, lot.id.value, kitchen::check(lot));
+        weeks(records);
+    }
+
+    void weeks(const casebook::FamilyRecords& records) {
+        for (const auto& usual : records.usualHours)
+            note("usual_hours"_L1, records.family.id.value, week::check(usual));
         for (const auto& plan : records.weeks)
             note("week_plan"_L1, plan.id.value, week::check(plan));
+        for (const auto& kept : records.weekTemplates)
+            note("week_template"_L1, kept.id.value, week::check(kept));
     }
 
     void climb(const casebook::FamilyRecords& records, QDate today) {

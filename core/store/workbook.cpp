@@ -247,7 +247,10 @@ Result<casebook::FamilyRecords> Workbook::records(FamilyId family) {
     records.ladderTemplates = m_parts->practice.ladderTemplates();
     records.symptoms = m_parts->practice.symptoms();
     records.prices = m_parts->practice.prices();
+    records.handoutTemplates = m_parts->practice.handoutTemplates();
+    records.labelStocks = m_parts->practice.labelStocks();
     records.family = *found;
+    records.usualHours = m_parts->families.usualHours(family);
     records.members = m_parts->families.members(family);
     records.tolerances = m_parts->families.tolerances(family);
     records.cautions = m_parts->families.cautions(family);
@@ -264,6 +267,7 @@ Result<casebook::FamilyRecords> Workbook::records(FamilyId family) {
     records.batches = m_parts->pots.batches(family);
     records.lots = m_parts->pots.lots(family);
     records.weeks = m_parts->weeks.plans(family);
+    records.weekTemplates = m_parts->weeks.templates(family);
     records.notes = m_parts->notes.notes(family);
     records.handouts = m_parts->handouts.handouts(family);
     return records;

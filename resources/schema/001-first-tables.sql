@@ -14,7 +14,8 @@ CREATE TABLE practice (
     zone             TEXT NOT NULL CHECK (zone <> ''),
     fridge_days      INTEGER NOT NULL CHECK (fridge_days BETWEEN 2 AND 4),
     currency         TEXT NOT NULL,
-    spill_share      REAL NOT NULL CHECK (spill_share BETWEEN 0 AND 1)
+    spill_share      REAL NOT NULL CHECK (spill_share BETWEEN 0 AND 1),
+    logo             BLOB CHECK (length(logo) > 0) -- a PNG file
 ) STRICT;
 
 CREATE TABLE phase (
@@ -68,22 +69,68 @@ CREATE TABLE price (
     per_kg REAL NOT NULL CHECK (per_kg > 0)
 ) STRICT, WITHOUT ROWID;
 
-CREATE TABLE family (
+CREATE TABLE handout_template (
+    id          INTEGER PRIMARY KEY,
+    name        TEXT NOT NULL CHECK (trim(name) <> ''),
+    large_print INTEGER NOT NULL CHECK (large_print IN (0, 1))
+) STRICT;
+
+CREATE TABLE handout_template_section (
+    handout_template_id INTEGER NOT NULL REFERENCES handout_template (id),
+    position            INTEGER NOT NULL CHECK (position >= 0),
+    part                TEXT NOT NULL CHECK (part IN
+        ('cover', 'week', 'pots', 'ladders', 'shopping', 'keeping', 'cautions', 'own-words',
+         'log-sheet', 'jar-labels')),
+    shown               INTEGER NOT NULL CHECK (shown IN (0, 1)),
+    title               TEXT NOT NULL,
+    words               TEXT NOT NULL,
+    PRIMARY KEY (handout_template_id, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE label_stock (
     id              INTEGER PRIMARY KEY,
     name            TEXT NOT NULL CHECK (trim(name) <> ''),
-    contact         TEXT NOT NULL,
-    status          TEXT NOT NULL CHECK (status IN ('active', 'resting', 'finished')),
-    since_day       TEXT NOT NULL CHECK (since_day IS date(since_day)),
-    zone            TEXT NOT NULL CHECK (zone <> ''),
-    measures        TEXT NOT NULL CHECK (measures IN ('us', 'metric')),
-    paper           TEXT NOT NULL CHECK (paper IN ('letter', 'a4')),
-    altitude_cm     REAL NOT NULL CHECK (altitude_cm BETWEEN -50000 AND 600000),
-    fridge_room_ml  REAL NOT NULL CHECK (fridge_room_ml >= 0),
-    freezer_room_ml REAL NOT NULL CHECK (freezer_room_ml >= 0),
-    meat_a_day_g    REAL NOT NULL CHECK (meat_a_day_g >= 0),
-    review_day      TEXT CHECK (review_day IS date(review_day)),
-    remarks         TEXT NOT NULL
+    page_width_mm   REAL NOT NULL CHECK (page_width_mm > 0),
+    page_height_mm  REAL NOT NULL CHECK (page_height_mm > 0),
+    labels_across   INTEGER NOT NULL CHECK (labels_across BETWEEN 1 AND 20),
+    labels_down     INTEGER NOT NULL CHECK (labels_down BETWEEN 1 AND 20),
+    left_mm         REAL NOT NULL CHECK (left_mm >= 0),
+    top_mm          REAL NOT NULL CHECK (top_mm >= 0),
+    label_width_mm  REAL NOT NULL CHECK (label_width_mm > 0),
+    label_height_mm REAL NOT NULL CHECK (label_height_mm > 0),
+    gap_across_mm   REAL NOT NULL CHECK (gap_across_mm >= 0),
+    gap_down_mm     REAL NOT NULL CHECK (gap_down_mm >= 0)
 ) STRICT;
+
+CREATE TABLE family (
+    id                 INTEGER PRIMARY KEY,
+    name               TEXT NOT NULL CHECK (trim(name) <> ''),
+    contact            TEXT NOT NULL,
+    status             TEXT NOT NULL CHECK (status IN ('active', 'resting', 'finished')),
+    since_day          TEXT NOT NULL CHECK (since_day IS date(since_day)),
+    zone               TEXT NOT NULL CHECK (zone <> ''),
+    measures           TEXT NOT NULL CHECK (measures IN ('us', 'metric')),
+    paper              TEXT NOT NULL CHECK (paper IN ('letter', 'a4')),
+    altitude_cm        REAL NOT NULL CHECK (altitude_cm BETWEEN -50000 AND 600000),
+    fridge_room_ml     REAL NOT NULL CHECK (fridge_room_ml >= 0),
+    freezer_room_ml    REAL NOT NULL CHECK (freezer_room_ml >= 0),
+    meat_a_day_g       REAL NOT NULL CHECK (meat_a_day_g >= 0),
+    most_of_one_animal INTEGER NOT NULL CHECK (most_of_one_animal >= 0), -- 0: no limit
+    handout_language   TEXT NOT NULL CHECK (handout_language <> ''),
+    review_day         TEXT CHECK (review_day IS date(review_day)),
+    remarks            TEXT NOT NULL
+) STRICT;
+
+-- Free for cooking on a day of every week; 1 is Monday.
+CREATE TABLE usual_hours (
+    family_id    INTEGER NOT NULL REFERENCES family (id),
+    position     INTEGER NOT NULL CHECK (position >= 0),
+    weekday      INTEGER NOT NULL CHECK (weekday BETWEEN 1 AND 7),
+    start_minute INTEGER CHECK (start_minute BETWEEN 0 AND 1439),
+    length_min   REAL NOT NULL CHECK (length_min > 0 AND length_min <= 1440),
+    pots         INTEGER NOT NULL CHECK (pots BETWEEN 1 AND 6),
+    PRIMARY KEY (family_id, position)
+) STRICT, WITHOUT ROWID;
 
 CREATE TABLE member (
     id            INTEGER PRIMARY KEY,
@@ -342,6 +389,67 @@ CREATE TABLE week_placement (
     PRIMARY KEY (week_plan_id, position)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX week_placement_of_pot ON week_placement (pot_id);
+
+-- A day whose cookings stay when the rest of the week is planned anew.
+CREATE TABLE week_locked_day (
+    week_plan_id INTEGER NOT NULL REFERENCES week_plan (id),
+    day          TEXT NOT NULL CHECK (day IS date(day)),
+    PRIMARY KEY (week_plan_id, day)
+) STRICT, WITHOUT ROWID;
+
+-- A day that is not as usual: free in week_own_hours only, and not at all without a row there.
+CREATE TABLE week_own_day (
+    week_plan_id INTEGER NOT NULL REFERENCES week_plan (id),
+    day          TEXT NOT NULL CHECK (day IS date(day)),
+    PRIMARY KEY (week_plan_id, day)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE week_own_hours (
+    week_plan_id INTEGER NOT NULL,
+    day          TEXT NOT NULL,
+    position     INTEGER NOT NULL CHECK (position >= 0),
+    start_minute INTEGER CHECK (start_minute BETWEEN 0 AND 1439),
+    length_min   REAL NOT NULL CHECK (length_min > 0 AND length_min <= 1440),
+    pots         INTEGER NOT NULL CHECK (pots BETWEEN 1 AND 6),
+    PRIMARY KEY (week_plan_id, day, position),
+    FOREIGN KEY (week_plan_id, day) REFERENCES week_own_day (week_plan_id, day)
+) STRICT, WITHOUT ROWID;
+
+-- To buy, although no pot asks for it.
+CREATE TABLE week_extra (
+    week_plan_id INTEGER NOT NULL REFERENCES week_plan (id),
+    position     INTEGER NOT NULL CHECK (position >= 0),
+    text         TEXT NOT NULL CHECK (trim(text) <> ''),
+    section      TEXT NOT NULL CHECK (section IN
+        ('meat', 'fish', 'vegetables', 'herbs', 'dry', 'household')),
+    PRIMARY KEY (week_plan_id, position)
+) STRICT, WITHOUT ROWID;
+
+-- Of what the pots ask for, there already.
+CREATE TABLE week_at_home (
+    week_plan_id INTEGER NOT NULL REFERENCES week_plan (id),
+    item         TEXT NOT NULL CHECK (item <> ''),
+    mass_g       REAL NOT NULL CHECK (mass_g >= 0),
+    PRIMARY KEY (week_plan_id, item)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE week_template (
+    id        INTEGER PRIMARY KEY,
+    family_id INTEGER NOT NULL REFERENCES family (id),
+    name      TEXT NOT NULL CHECK (trim(name) <> '')
+) STRICT;
+CREATE INDEX week_template_of_family ON week_template (family_id);
+
+-- Day 0 is Monday.
+CREATE TABLE week_template_placement (
+    week_template_id INTEGER NOT NULL REFERENCES week_template (id),
+    position         INTEGER NOT NULL CHECK (position >= 0),
+    day              INTEGER NOT NULL CHECK (day BETWEEN 0 AND 6),
+    pot_id           INTEGER NOT NULL REFERENCES pot (id),
+    start_minute     INTEGER CHECK (start_minute BETWEEN 0 AND 1439),
+    PRIMARY KEY (week_template_id, position)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX week_template_placement_of_pot ON week_template_placement (pot_id);
 
 CREATE TABLE visit_note (
     id         INTEGER PRIMARY KEY,

@@ -110,7 +110,9 @@ private:
         auto symptom = any(practice.symptoms());
         auto ladderTemplate = any(practice.ladderTemplates());
         const QString item = upTo(2) == 0 ? QStringLiteral("onion") : QStringLiteral("salt");
-        switch (upTo(7)) {
+        switch (upTo(8)) {
+        case 7:
+            return doPages(action);
         case 0: {
             intake::LadderRules rules = sampleRules();
             rules.holdDays = upTo(50);
@@ -141,6 +143,38 @@ private:
             fresh.name = word();
             return outcome(practice.addLadderTemplate(action, fresh));
         }
+        }
+    }
+
+    Outcome doPages(Action& action) {
+        PracticeRepository& practice = m_workbook.practice();
+        auto pages = any(practice.handoutTemplates());
+        auto labels = any(practice.labelStocks());
+        switch (upTo(4)) {
+        case 0: {
+            casebook::HandoutTemplate fresh = sampleHandoutTemplate();
+            fresh.name = word();
+            return outcome(practice.addHandoutTemplate(action, fresh));
+        }
+        case 1:
+            if (!pages)
+                return {};
+            if (upTo(3) == 0)
+                return practice.removeHandoutTemplate(action, pages->id);
+            pages->sections.append({casebook::HandoutPart::OwnWords, true, word(), word()});
+            return practice.changeHandoutTemplate(action, *pages);
+        case 2: {
+            casebook::LabelStock fresh = sampleLabelStock();
+            fresh.name = word();
+            return outcome(practice.addLabelStock(action, fresh));
+        }
+        default:
+            if (!labels)
+                return {};
+            if (upTo(3) == 0)
+                return practice.removeLabelStock(action, labels->id);
+            labels->rows = 1 + upTo(7);
+            return practice.changeLabelStock(action, *labels);
         }
     }
 
@@ -224,13 +258,53 @@ private:
             return batch ? outcome(pots.addLot(action, sampleLot(batch->id)))
                          : outcome(pots.addBatch(action, sampleBatch(family, pot->id, vessel->id)));
         case 6:
-            return outcome(m_workbook.weeks().setPlan(
-                action, {{}, family, week::weekStart(day()), {}, QString()}));
-        default: {
-            const QDate start = week::weekStart(day());
-            return outcome(m_workbook.weeks().setPlan(
-                action, {{}, family, start, {{start.addDays(upTo(7)), pot->id, {}}}, word()}));
+            return outcome(m_workbook.weeks().setPlan(action, emptyWeek(family)));
+        default:
+            return doWeek(action, family, pot->id);
         }
+    }
+
+    week::WeekPlan emptyWeek(FamilyId family) {
+        week::WeekPlan plan;
+        plan.family = family;
+        plan.start = week::weekStart(day());
+        return plan;
+    }
+
+    /// Each part of the week is there or not, and overwrites what a week that is there holds.
+    Outcome doWeek(Action& action, FamilyId family, PotId pot) {
+        week::WeekPlan plan = emptyWeek(family);
+        const QDate someDay = plan.start.addDays(upTo(7));
+        const week::FreeHours hours{{}, quantity::Duration::fromMinutes(1 + upTo(600)),
+                                    1 + upTo(6)};
+        switch (upTo(6)) {
+        case 0:
+            return m_workbook.families().setUsualHours(
+                action, family, QList<week::UsualHours>(upTo(4), {1 + upTo(7), hours}));
+        case 1: {
+            auto kept = any(m_workbook.weeks().templates(family));
+            if (kept && upTo(2) == 0)
+                return m_workbook.weeks().removeTemplate(action, kept->id);
+            week::WeekTemplate fresh = sampleWeekTemplate(family, pot);
+            fresh.name = word();
+            if (!kept)
+                return outcome(m_workbook.weeks().addTemplate(action, fresh));
+            fresh.id = kept->id;
+            return m_workbook.weeks().changeTemplate(action, fresh);
+        }
+        default:
+            if (upTo(2) == 0)
+                plan.placements = {{someDay, pot, {}}};
+            if (upTo(2) == 0)
+                plan.lockedDays = {someDay};
+            if (upTo(2) == 0)
+                plan.hours = {{someDay, QList<week::FreeHours>(upTo(3), hours)}};
+            if (upTo(2) == 0)
+                plan.extras = {{word(), week::ShopSection::Dry}};
+            if (upTo(2) == 0)
+                plan.atHome = {{word(), quantity::Mass::fromGrams(upTo(500))}};
+            plan.note = word();
+            return outcome(m_workbook.weeks().setPlan(action, plan));
         }
     }
 

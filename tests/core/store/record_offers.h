@@ -240,6 +240,43 @@ Offer plan(Spoil spoil) {
 }
 
 template <class Spoil>
+Offer usualHours(Spoil spoil) {
+    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
+        QList<week::UsualHours> hours = sampleHours();
+        FamilyId family = stored.family;
+        spoil(hours, family);
+        return workbook.families().setUsualHours(action, family, hours);
+    };
+}
+
+template <class Spoil>
+Offer weekTemplate(Spoil spoil) {
+    return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
+        week::WeekTemplate record = sampleWeekTemplate(stored.family, stored.pot);
+        spoil(record, stored);
+        return outcome(workbook.weeks().addTemplate(action, record));
+    };
+}
+
+template <class Spoil>
+Offer pages(Spoil spoil) {
+    return [spoil](Action& action, Workbook& workbook, const Stored&) {
+        casebook::HandoutTemplate record = sampleHandoutTemplate();
+        spoil(record);
+        return outcome(workbook.practice().addHandoutTemplate(action, record));
+    };
+}
+
+template <class Spoil>
+Offer labels(Spoil spoil) {
+    return [spoil](Action& action, Workbook& workbook, const Stored&) {
+        casebook::LabelStock record = sampleLabelStock();
+        spoil(record);
+        return outcome(workbook.practice().addLabelStock(action, record));
+    };
+}
+
+template <class Spoil>
 Offer note(Spoil spoil) {
     return [spoil](Action& action, Workbook& workbook, const Stored& stored) {
         casebook::VisitNote record = sampleNote(stored.family);

@@ -1,6 +1,8 @@
 #include "core/store/sample_records.h"
 #include "core/store/store_fixture.h"
 
+#include <algorithm>
+
 namespace ladlework::store {
 namespace {
 
@@ -27,6 +29,10 @@ protected:
         m_template.id = workbook.practice().addLadderTemplate(action, m_template).value();
         for (const auto& [item, perKilogram] : std::as_const(m_prices).asKeyValueRange())
             EXPECT_TRUE(workbook.practice().setPrice(action, item, perKilogram));
+        m_pages = sampleHandoutTemplate();
+        m_pages.id = workbook.practice().addHandoutTemplate(action, m_pages).value();
+        m_labels = sampleLabelStock();
+        m_labels.id = workbook.practice().addLabelStock(action, m_labels).value();
         m_phase = samplePhase();
         m_phase.id = workbook.practice().addPhase(action, m_phase).value();
         m_family = sampleFamily();
@@ -63,6 +69,10 @@ protected:
         m_reaction.id = workbook.log().addReaction(action, m_reaction).value();
         m_plan = samplePlan(m_family.id, m_pot.id);
         m_plan.id = workbook.weeks().setPlan(action, m_plan).value();
+        m_hours = sampleHours();
+        EXPECT_TRUE(workbook.families().setUsualHours(action, m_family.id, m_hours));
+        m_week = sampleWeekTemplate(m_family.id, m_pot.id);
+        m_week.id = workbook.weeks().addTemplate(action, m_week).value();
         m_note = sampleNote(m_family.id);
         m_note.id = workbook.notes().addNote(action, m_note).value();
         m_handout = sampleHandout(m_family.id);
@@ -99,6 +109,10 @@ protected:
         expectOne(found.entries, m_entry);
         expectOne(found.reactions, m_reaction);
         expectOne(found.weeks, m_plan);
+        EXPECT_EQ(found.usualHours, m_hours);
+        expectOne(found.weekTemplates, m_week);
+        expectOne(found.handoutTemplates, m_pages);
+        expectOne(found.labelStocks, m_labels);
         expectOne(found.notes, m_note);
         expectOne(found.handouts, m_handout);
     }
@@ -135,6 +149,10 @@ protected:
     intake::IntakeEntry m_entry;
     intake::Reaction m_reaction;
     week::WeekPlan m_plan;
+    QList<week::UsualHours> m_hours;
+    week::WeekTemplate m_week;
+    casebook::HandoutTemplate m_pages;
+    casebook::LabelStock m_labels;
     casebook::VisitNote m_note;
     casebook::HandoutRecord m_handout;
     QByteArray m_pdf = QByteArrayLiteral("%PDF-1.4\0\xff\x80 binary"); // with a zero byte inside
@@ -151,7 +169,13 @@ TEST_F(RecordRoundTripTest, EveryFieldComesBackInTheSameWindowAndAfterARestart) 
 }
 
 TEST_F(RecordRoundTripTest, FieldsThatMayBeEmptyComeBackEmpty) {
+    m_practice.logo.clear();
     m_family.reviewOn = QDate();
+    m_family.mostOfOneAnimal = 0;
+    m_hours.clear();
+    m_week.placements.removeFirst();
+    m_pages.sections.clear();
+    m_pages.largePrint = false;
     m_member.bandOverride.reset();
     m_member.phase = {};
     m_tolerance.verdict = people::ToleranceNote::Verdict::Avoid;
@@ -182,9 +206,18 @@ TEST_F(RecordRoundTripTest, FieldsThatMayBeEmptyComeBackEmpty) {
     m_entry.lot = {};
     m_reaction.startMinute.reset();
     m_reaction.minutes.reset();
-    m_plan.placements.removeLast();
+    m_plan.placements.clear();
+    m_plan.lockedDays.clear();
+    m_plan.hours = {{QDate(2024, 3, 22), {}}}; // no cooking on this day: alone it is a plan
+    m_plan.extras.clear();
+    m_plan.atHome.clear();
+    m_plan.note.clear();
     m_note.reviewOn = QDate();
     doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->practice().setPractice(action, m_practice));
+        EXPECT_TRUE(m_workbook->practice().changeHandoutTemplate(action, m_pages));
+        EXPECT_TRUE(m_workbook->families().setUsualHours(action, m_family.id, m_hours));
+        EXPECT_TRUE(m_workbook->weeks().changeTemplate(action, m_week));
         EXPECT_TRUE(m_workbook->practice().changeSymptom(action, m_symptom));
         EXPECT_TRUE(m_workbook->practice().changeLadderTemplate(action, m_template));
         EXPECT_TRUE(m_workbook->practice().setHouseRules(action, m_rules));
@@ -209,7 +242,7 @@ TEST_F(RecordRoundTripTest, FieldsThatMayBeEmptyComeBackEmpty) {
     expectAllStored();
 }
 
-TEST_F(RecordRoundTripTest, ChangedVesselContainerPriceAndPhaseComeBack) {
+TEST_F(RecordRoundTripTest, ChangedVesselContainerPricePhaseLabelsAndWeekComeBack) {
     m_vessel.lid = kitchen::Vessel::Lid::Open;
     m_vessel.place = kitchen::Vessel::Place::PressureCooker;
     m_phase.rules.groundPepper = false;
@@ -217,11 +250,19 @@ TEST_F(RecordRoundTripTest, ChangedVesselContainerPriceAndPhaseComeBack) {
     m_container.width = {};
     m_container.material = kitchen::Container::Material::Plastic;
     m_prices[QStringLiteral("onion")] = 1e6;
+    m_labels = {m_labels.id, QStringLiteral("2 x 5 on Letter"), 215.9, 279.4, 2, 5, 4, 12.7,
+                101.6, 50.8, 4.8, 0};
+    m_plan.extras.swapItemsAt(0, 1);
+    m_plan.hours[0].hours.swapItemsAt(0, 1);
+    m_plan.atHome.removeFirst();
+    m_plan.lockedDays.removeFirst();
     doIt(*m_workbook, [&](Action& action) -> Outcome {
         EXPECT_TRUE(m_workbook->families().changeVessel(action, m_vessel));
         EXPECT_TRUE(m_workbook->families().changeContainer(action, m_container));
         EXPECT_TRUE(m_workbook->practice().setPrice(action, QStringLiteral("onion"), 1e6));
         EXPECT_TRUE(m_workbook->practice().changePhase(action, m_phase));
+        EXPECT_TRUE(m_workbook->practice().changeLabelStock(action, m_labels));
+        EXPECT_EQ(m_workbook->weeks().setPlan(action, m_plan).value(), m_plan.id);
         return {};
     });
     expectAllStored();
@@ -243,8 +284,14 @@ TEST_F(RecordRoundTripTest, EveryRecordCanBeRemovedAndTheRemovalTakenBack) {
         EXPECT_TRUE(m_workbook->families().removeObservation(action, m_observation.id));
         EXPECT_TRUE(m_workbook->pots().removeLot(action, m_lot.id));
         EXPECT_TRUE(m_workbook->pots().removeBatch(action, m_batch.id));
-        const week::WeekPlan empty{{}, m_family.id, m_plan.start, {}, {}};
+        week::WeekPlan empty;
+        empty.family = m_family.id;
+        empty.start = m_plan.start;
         EXPECT_EQ(m_workbook->weeks().setPlan(action, empty).value(), WeekPlanId{});
+        EXPECT_TRUE(m_workbook->weeks().removeTemplate(action, m_week.id));
+        EXPECT_TRUE(m_workbook->families().setUsualHours(action, m_family.id, {}));
+        EXPECT_TRUE(m_workbook->practice().removeHandoutTemplate(action, m_pages.id));
+        EXPECT_TRUE(m_workbook->practice().removeLabelStock(action, m_labels.id));
         EXPECT_TRUE(m_workbook->pots().removePot(action, m_pot.id));
         EXPECT_TRUE(m_workbook->families().removeVessel(action, m_vessel.id));
         EXPECT_TRUE(m_workbook->families().removeContainer(action, m_container.id));
@@ -264,7 +311,14 @@ TEST_F(RecordRoundTripTest, EveryRecordCanBeRemovedAndTheRemovalTakenBack) {
     EXPECT_TRUE(left.weeks.isEmpty() && left.notes.isEmpty() && left.handouts.isEmpty());
     EXPECT_TRUE(left.retryPlans.isEmpty() && left.observations.isEmpty());
     EXPECT_TRUE(left.containers.isEmpty() && left.ladderTemplates.isEmpty());
-    EXPECT_TRUE(left.prices.isEmpty());
+    EXPECT_TRUE(left.prices.isEmpty() && left.usualHours.isEmpty());
+    EXPECT_TRUE(left.weekTemplates.isEmpty() && left.handoutTemplates.isEmpty());
+    EXPECT_TRUE(left.labelStocks.isEmpty());
+    const QByteArray after = logicalDump(workbookPath());
+    for (const char* table : {"week_locked_day", "week_own_day", "week_own_hours", "week_extra",
+                              "week_at_home", "week_template_placement",
+                              "handout_template_section"})
+        EXPECT_FALSE(after.contains(QByteArray("\n" + QByteArray(table) + ": "))) << table;
     EXPECT_EQ(left.symptoms.size(), intake::shippedSymptoms().size());
     EXPECT_EQ(left.phases.size(), 3);
     ASSERT_TRUE(m_workbook->undo());
@@ -280,10 +334,35 @@ TEST_F(RecordRoundTripTest, AFamilyGoesWithAllItsRecordsAndComesBackWhole) {
     const QByteArray after = logicalDump(workbookPath());
     for (const char* table : {"family", "member", "pot", "pot_cut", "pot_extra", "ladder_rung",
                               "intake_entry", "week_placement", "handout", "lot", "container",
-                              "retry_plan", "retry_step", "observation"})
+                              "retry_plan", "retry_step", "observation", "usual_hours",
+                              "week_plan", "week_locked_day", "week_own_day", "week_own_hours",
+                              "week_extra", "week_at_home", "week_template",
+                              "week_template_placement"})
         EXPECT_FALSE(after.contains(QByteArray("\n" + QByteArray(table) + ": "))) << table;
     ASSERT_TRUE(m_workbook->undo());
     EXPECT_EQ(logicalDump(workbookPath()), before);
+}
+
+TEST_F(RecordRoundTripTest, AWeekSavedAgainUnchangedLeavesNoEntryInTheHistory) {
+    const qsizetype entries = m_workbook->history().latest(10).size();
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->weeks().setPlan(action, m_plan));
+        EXPECT_TRUE(m_workbook->weeks().changeTemplate(action, m_week));
+        EXPECT_TRUE(m_workbook->practice().changeHandoutTemplate(action, m_pages));
+        return m_workbook->families().setUsualHours(action, m_family.id, m_hours);
+    });
+    EXPECT_EQ(m_workbook->history().latest(10).size(), entries);
+}
+
+TEST_F(RecordRoundTripTest, DaysAndThingsAtHomeComeSortedAndEachDayKeepsItsOwnHours) {
+    week::WeekPlan mixed = m_plan;
+    std::ranges::reverse(mixed.lockedDays);
+    std::ranges::reverse(mixed.hours);
+    std::ranges::reverse(mixed.atHome);
+    doIt(*m_workbook, [&](Action& action) {
+        return outcome(m_workbook->weeks().setPlan(action, mixed));
+    });
+    expectOne(records().weeks, m_plan);
 }
 
 TEST_F(RecordRoundTripTest, ABatchThatGoesLeavesTheLogWithoutTheLot) {
@@ -348,6 +427,8 @@ TEST_F(RecordRoundTripTest, APracticePotIsEveryFamilysAndNoOneElsesIs) {
 TEST_F(RecordRoundTripTest, ASecondPlanOfTheWeekTakesThePlaceOfTheFirst) {
     week::WeekPlan plan = samplePlan(m_family.id, m_pot.id);
     plan.placements = {{QDate(2024, 3, 24), m_pot.id, QTime(9, 0)}};
+    plan.extras.removeLast();
+    plan.lockedDays.clear();
     plan.note.clear();
     const WeekPlanId id = added<WeekPlanId>(
         *m_workbook, [&](Action& action) { return m_workbook->weeks().setPlan(action, plan); });
@@ -373,6 +454,15 @@ TEST_F(RecordRoundTripTest, ListsComeInTheirPromisedOrder) {
         intake::LadderTemplate quick = sampleTemplate();
         quick.name = QStringLiteral("quick");
         EXPECT_TRUE(m_workbook->practice().addLadderTemplate(action, quick));
+        casebook::HandoutTemplate bare = sampleHandoutTemplate();
+        bare.name = QStringLiteral("bare");
+        EXPECT_TRUE(m_workbook->practice().addHandoutTemplate(action, bare));
+        casebook::LabelStock two = sampleLabelStock();
+        two.name = QStringLiteral("2 x 5");
+        EXPECT_TRUE(m_workbook->practice().addLabelStock(action, two));
+        week::WeekTemplate away = sampleWeekTemplate(m_family.id, m_pot.id);
+        away.name = QStringLiteral("away");
+        EXPECT_TRUE(m_workbook->weeks().addTemplate(action, away));
         intake::Symptom first = sampleSymptom();
         first.name = QStringLiteral("yawning");
         first.position = 0;
@@ -386,6 +476,9 @@ TEST_F(RecordRoundTripTest, ListsComeInTheirPromisedOrder) {
     EXPECT_EQ(records().notes.first().day, QDate(2024, 3, 15));
     EXPECT_EQ(m_workbook->families().families().first().name, QStringLiteral("abel"));
     EXPECT_EQ(records().ladderTemplates.first().name, QStringLiteral("quick"));
+    EXPECT_EQ(records().handoutTemplates.first().name, QStringLiteral("bare"));
+    EXPECT_EQ(records().labelStocks.first().name, QStringLiteral("2 x 5"));
+    EXPECT_EQ(records().weekTemplates.first().name, QStringLiteral("away"));
     EXPECT_EQ(records().symptoms.at(1).name, QStringLiteral("yawning"));
     EXPECT_EQ(records().observations.first().day, QDate(2024, 1, 1));
 }

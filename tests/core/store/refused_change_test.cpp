@@ -79,6 +79,54 @@ TEST_F(RefusedChangeTest, APotThatIsPlannedStays) {
                   refused, QStringLiteral("March 20, 2024"));
 }
 
+TEST_F(RefusedChangeTest, APotOfAWeekThatIsKeptStays) {
+    doIt(*m_workbook, [&](Action& action) {
+        return outcome(
+            m_workbook->weeks().addTemplate(action, sampleWeekTemplate(m_family, m_pot)));
+    });
+    expectRefused([&](Action& action) { return m_workbook->pots().removePot(action, m_pot); },
+                  refused, QStringLiteral("week that is kept"));
+}
+
+TEST_F(RefusedChangeTest, AWeekThatIsKeptStaysInTheFamilyAndHasItsOwnName) {
+    week::WeekTemplate kept = sampleWeekTemplate(m_family, m_pot);
+    week::WeekTemplate second = kept;
+    second.name = QStringLiteral("Second");
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        kept.id = m_workbook->weeks().addTemplate(action, kept).value();
+        second.id = m_workbook->weeks().addTemplate(action, second).value();
+        return m_workbook->weeks().changeTemplate(action, kept); // under its own name
+    });
+    second.name = kept.name.toUpper();
+    expectRefused(
+        [&](Action& action) { return m_workbook->weeks().changeTemplate(action, second); }, refused,
+        QStringLiteral("kept already"));
+    kept.family = m_other;
+    expectRefused([&](Action& action) { return m_workbook->weeks().changeTemplate(action, kept); },
+                  refused, QStringLiteral("stays with the family"));
+}
+
+TEST_F(RefusedChangeTest, PagesAndLabelSheetsDoNotTakeAnothersName) {
+    casebook::HandoutTemplate pages = sampleHandoutTemplate();
+    casebook::LabelStock labels = sampleLabelStock();
+    doIt(*m_workbook, [&](Action& action) -> Outcome {
+        EXPECT_TRUE(m_workbook->practice().addHandoutTemplate(action, pages));
+        EXPECT_TRUE(m_workbook->practice().addLabelStock(action, labels));
+        pages.name = labels.name = QStringLiteral("Second");
+        pages.id = m_workbook->practice().addHandoutTemplate(action, pages).value();
+        labels.id = m_workbook->practice().addLabelStock(action, labels).value();
+        return {};
+    });
+    pages.name = sampleHandoutTemplate().name.toLower();
+    expectRefused(
+        [&](Action& action) { return m_workbook->practice().changeHandoutTemplate(action, pages); },
+        refused, QStringLiteral("already"));
+    labels.name = sampleLabelStock().name;
+    expectRefused(
+        [&](Action& action) { return m_workbook->practice().changeLabelStock(action, labels); },
+        refused, QStringLiteral("already"));
+}
+
 TEST_F(RefusedChangeTest, APotThatTheLogNamesStays) {
     doIt(*m_workbook, [&](Action& action) {
         return outcome(m_workbook->log().addEntry(action, sampleEntry(m_member, m_pot, {})));
@@ -243,6 +291,18 @@ TEST_F(RefusedChangeTest, ARecordThatIsNotThereIsNotFound) {
         },
         [&](Action& a) { return m_workbook->practice().changePhase(a, samplePhase()); },
         [&](Action& a) { return m_workbook->practice().removePhase(a, PhaseId{999}); },
+        [&](Action& a) {
+            return m_workbook->practice().changeHandoutTemplate(a, sampleHandoutTemplate());
+        },
+        [&](Action& a) {
+            return m_workbook->practice().removeHandoutTemplate(a, HandoutTemplateId{999});
+        },
+        [&](Action& a) { return m_workbook->practice().changeLabelStock(a, sampleLabelStock()); },
+        [&](Action& a) { return m_workbook->practice().removeLabelStock(a, LabelStockId{999}); },
+        [&](Action& a) {
+            return m_workbook->weeks().changeTemplate(a, sampleWeekTemplate(m_family, m_pot));
+        },
+        [&](Action& a) { return m_workbook->weeks().removeTemplate(a, WeekTemplateId{999}); },
         [&](Action& a) { return m_workbook->pots().changePot(a, samplePot(m_family, {})); },
         [&](Action& a) { return m_workbook->pots().removePot(a, PotId{999}); },
         [&](Action& a) { return m_workbook->pots().changeBatch(a, sampleBatch(m_family, m_pot)); },

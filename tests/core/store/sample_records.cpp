@@ -19,6 +19,7 @@ people::Practice samplePractice() {
     practice.fridgeDays = 2;
     practice.currency = QStringLiteral("NZ$");
     practice.spill = 0.15;
+    practice.logo = QByteArray::fromHex("89504e470d0a1a0a00ff0001"); // a zero byte inside
     return practice;
 }
 
@@ -63,6 +64,8 @@ people::Family sampleFamily() {
     family.fridgeRoom = Volume::fromQuarts(5.3);
     family.freezerRoom = Volume::fromCups(7.7);
     family.meatPerDay = Mass::fromOunces(17.1);
+    family.mostOfOneAnimal = 3;
+    family.handoutLanguage = QStringLiteral("es");
     family.reviewOn = QDate(2024, 4, 1);
     family.remarks = QStringLiteral("Dog bites.");
     return family;
@@ -254,8 +257,46 @@ week::WeekPlan samplePlan(FamilyId family, PotId pot) {
     plan.start = QDate(2024, 3, 18);
     plan.placements = {{QDate(2024, 3, 20), pot, QTime(17, 45)},
                        {QDate(2024, 3, 19), pot, QTime()}};
+    plan.lockedDays = {QDate(2024, 3, 19), QDate(2024, 3, 24)};
+    plan.hours = {{QDate(2024, 3, 18),
+                   {{QTime(6, 15), Duration::fromMinutes(200.5), 2},
+                    {QTime(), Duration::fromHours(3), 6}}},
+                  {QDate(2024, 3, 21), {}}};
+    plan.extras = {{QStringLiteral("two bags of rice"), week::ShopSection::Household},
+                   {QStringLiteral("trout, if fresh"), week::ShopSection::Fish}};
+    plan.atHome = {{QStringLiteral("chicken-drumstick"), Mass::fromPounds(0.3)},
+                   {QStringLiteral("onion"), Mass::fromOunces(7.7)}};
     plan.note = QStringLiteral("grandma cooks");
     return plan;
+}
+
+QList<week::UsualHours> sampleHours() {
+    return {{6, {QTime(9, 30), Duration::fromHours(6.25), 2}},
+            {1, {QTime(), Duration::fromMinutes(190), 1}},
+            {6, {QTime(17, 0), Duration::fromHours(3), 1}}};
+}
+
+week::WeekTemplate sampleWeekTemplate(FamilyId family, PotId pot) {
+    week::WeekTemplate kept;
+    kept.family = family;
+    kept.name = QStringLiteral("Weeks with night shifts");
+    kept.placements = {{6, pot, QTime(7, 5)}, {0, pot, QTime()}, {6, pot, QTime(0, 0)}};
+    return kept;
+}
+
+casebook::HandoutTemplate sampleHandoutTemplate() {
+    casebook::HandoutTemplate kept;
+    kept.name = QStringLiteral("Für Großeltern");
+    kept.sections = casebook::usualSections();
+    kept.sections.swapItemsAt(1, 2);
+    kept.sections.append({casebook::HandoutPart::OwnWords, true, QStringLiteral("Before you start"),
+                          QStringLiteral("Read this.\nTwice.")});
+    kept.largePrint = true;
+    return kept;
+}
+
+casebook::LabelStock sampleLabelStock() {
+    return {{}, QStringLiteral("3 x 7 on A4"), 210, 297, 3, 7, 7.1, 15.2, 63.5, 38.1, 2.5, 0.1};
 }
 
 casebook::VisitNote sampleNote(FamilyId family) {

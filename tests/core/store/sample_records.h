@@ -30,6 +30,10 @@ intake::Decision sampleDecision(MemberId member);
 intake::IntakeEntry sampleEntry(MemberId member, PotId pot, LotId lot);
 intake::Reaction sampleReaction(MemberId member);
 week::WeekPlan samplePlan(FamilyId family, PotId pot);
+QList<week::UsualHours> sampleHours();
+week::WeekTemplate sampleWeekTemplate(FamilyId family, PotId pot);
+casebook::HandoutTemplate sampleHandoutTemplate();
+casebook::LabelStock sampleLabelStock();
 casebook::VisitNote sampleNote(FamilyId family);
 casebook::HandoutRecord sampleHandout(FamilyId family);
 
@@ -37,8 +41,8 @@ casebook::HandoutRecord sampleHandout(FamilyId family);
 // is added to a record later stops these from compiling until it is compared as well.
 
 inline auto all(const people::Practice& record) {
-    const auto& [a, b, c, d, e, f, g, h, i, j] = record;
-    return std::tuple(a, b, c, d, e, f, g, h, i, j);
+    const auto& [a, b, c, d, e, f, g, h, i, j, k] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i, j, k);
 }
 inline auto all(const intake::Symptom& record) {
     const auto& [a, b, c, d] = record;
@@ -53,8 +57,8 @@ inline auto all(const people::Phase& record) {
     return std::tuple(a, b, c, d);
 }
 inline auto all(const people::Family& record) {
-    const auto& [a, b, c, d, e, f, g, h, i, j, k, l, m, n] = record;
-    return std::tuple(a, b, c, d, e, f, g, h, i, j, k, l, m, n);
+    const auto& [a, b, c, d, e, f, g, h, i, j, k, l, m, n, o, p] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i, j, k, l, m, n, o, p);
 }
 inline auto all(const people::Member& record) {
     const auto& [a, b, c, d, e, f, g] = record;
@@ -121,8 +125,20 @@ inline auto all(const intake::Reaction& record) {
     return std::tuple(a, b, c, d, e, f, g, h, i);
 }
 inline auto all(const week::WeekPlan& record) {
-    const auto& [a, b, c, d, e] = record;
-    return std::tuple(a, b, c, d, e);
+    const auto& [a, b, c, d, e, f, g, h, i] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i);
+}
+inline auto all(const week::WeekTemplate& record) {
+    const auto& [a, b, c, d] = record;
+    return std::tuple(a, b, c, d);
+}
+inline auto all(const casebook::HandoutTemplate& record) {
+    const auto& [a, b, c, d] = record;
+    return std::tuple(a, b, c, d);
+}
+inline auto all(const casebook::LabelStock& record) {
+    const auto& [a, b, c, d, e, f, g, h, i, j, k, l] = record;
+    return std::tuple(a, b, c, d, e, f, g, h, i, j, k, l);
 }
 inline auto all(const casebook::VisitNote& record) {
     const auto& [a, b, c, d, e, f] = record;

@@ -30,6 +30,11 @@ protected:
             EXPECT_TRUE(workbook.practice().setPrice(action, QStringLiteral("onion"), 2.0));
             EXPECT_TRUE(workbook.notes().addNote(action, sampleNote(family)));
             EXPECT_TRUE(workbook.weeks().setPlan(action, samplePlan(family, pot)));
+            EXPECT_TRUE(workbook.families().setUsualHours(action, family, {sampleHours().first()}));
+            EXPECT_TRUE(
+                workbook.weeks().addTemplate(action, sampleWeekTemplate(family, pot)));
+            EXPECT_TRUE(workbook.practice().addHandoutTemplate(action, sampleHandoutTemplate()));
+            EXPECT_TRUE(workbook.practice().addLabelStock(action, sampleLabelStock()));
             return outcome(workbook.log().addEntry(action, sampleEntry(member, pot, {})));
         };
         ASSERT_TRUE(Workbook::create(workbookPath(), m_clock, fill));
@@ -85,6 +90,13 @@ TEST_F(VerifyTest, EachRecordThatDoesNotPassItsCheckIsNamed) {
         {QStringLiteral("UPDATE reaction SET day = '2030-01-01'"), QStringLiteral("reaction/1")},
         {QStringLiteral("UPDATE week_placement SET day = '2030-01-01'"),
          QStringLiteral("week_plan/1")},
+        {QStringLiteral("UPDATE week_extra SET text = char(9)"), QStringLiteral("week_plan/1")},
+        {QStringLiteral("UPDATE family SET handout_language = 'tlh'"), QStringLiteral("family/1")},
+        {QStringLiteral("UPDATE practice SET logo = x'474946'"), QStringLiteral("practice/1")},
+        {QStringLiteral("DELETE FROM week_template_placement"), QStringLiteral("week_template/1")},
+        {QStringLiteral("UPDATE handout_template_section SET shown = 0 WHERE part = 'cautions'"),
+         QStringLiteral("handout_template/1")},
+        {QStringLiteral("UPDATE label_stock SET left_mm = 20"), QStringLiteral("label_stock/1")},
         {QStringLiteral("UPDATE visit_note SET day = '2030-01-01'"),
          QStringLiteral("visit_note/1")},
     };
@@ -102,7 +114,8 @@ TEST_F(VerifyTest, EachRecordThatDoesNotPassItsCheckIsNamed) {
 TEST_F(VerifyTest, ALostReferenceIsNamed) {
     const Findings findings = after(QStringLiteral("DELETE FROM pot_cut; DELETE FROM pot_extra;"
                                                    "DELETE FROM pot"));
-    EXPECT_EQ(findings.size(), 4); // a batch, two cookings and an intake entry name the pot
+    // A batch, two cookings, three of a week that is kept and an intake entry name the pot.
+    EXPECT_EQ(findings.size(), 7);
     EXPECT_TRUE(hasCode(findings, u"lost-reference"));
     EXPECT_EQ(worstOf(findings), Finding::Severity::Stop);
 }
