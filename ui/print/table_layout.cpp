@@ -25,7 +25,7 @@ public:
         if (m_columns == 0)
             return {};
         // Short cells are kept on one line as long as all columns find room.
-        for (const double share : {0.45, 0.25, 0.15, 0.0}) {
+        for (const double share : {0.45, 0.25, 0.15, 0.11, 0.08, 0.0}) {
             const QList<double> widths = shareWidth(weights(), needs(share * m_width), m_width);
             if (!widths.isEmpty())
                 return rows(widths);
