@@ -47,6 +47,48 @@ Outcome checkTarget(const QString& out, const QString& workbook) {
     return checkFolder(out);
 }
 
+/// The folder for the pictures must be there.
+Outcome checkPictures(const Words& words) {
+    const QString option = QStringLiteral("png");
+    if (!words.has(option))
+        return {};
+    const auto folder = words.needed(option);
+    if (!folder)
+        return passOn(folder);
+    if (QFileInfo(*folder).isDir())
+        return {};
+    return problem(Problem::Kind::BadInput, say("There is no such folder to write to."), *folder);
+}
+
+/// Takes the parts and the size of type from a template of the workbook, by its name (case does not
+/// matter). --large-print is large print also where the template is not.
+Outcome useTemplate(handout::HandoutOptions& options, const Words& words,
+                    const casebook::FamilyRecords& records) {
+    const QString option = QStringLiteral("template");
+    if (!words.has(option))
+        return {};
+    const auto name = words.needed(option);
+    if (!name)
+        return passOn(name);
+    QStringList known;
+    for (const casebook::HandoutTemplate& kept : records.handoutTemplates) {
+        if (kept.name.compare(name->trimmed(), Qt::CaseInsensitive) == 0) {
+            options.sections = kept.sections;
+            options.largePrint = options.largePrint || kept.largePrint;
+            return {};
+        }
+        known << QStringLiteral("\"%1\"").arg(kept.name);
+    }
+    if (known.isEmpty())
+        return problem(Problem::Kind::NotFound,
+                       say("The workbook has no templates of handouts; keep one in the window."),
+                       QStringLiteral("--") + option);
+    return problem(Problem::Kind::NotFound,
+                   say("The workbook has no template called \"%1\"; it has %2.")
+                       .arg(*name, known.join(QStringLiteral(", "))),
+                   QStringLiteral("--") + option);
+}
+
 Result<handout::HandoutOptions> optionsFrom(const Words& words, QDate today) {
     handout::HandoutOptions options;
     const auto week = words.needed(QStringLiteral("week"));
@@ -112,6 +154,8 @@ Result<Answer> runHandout(const Words& words, const Outside& outside) {
         return passOn(out);
     if (const Outcome target = checkTarget(*out, words.at(0)); !target)
         return passOn(target);
+    if (const Outcome folder = checkPictures(words); !folder)
+        return passOn(folder);
 
     const kitchen::Catalogue catalogue = valueOrThrow(kitchen::Catalogue::load());
     const auto open = openFamily(words, store::Opening::ToRead, outside);
@@ -119,10 +163,17 @@ Result<Answer> runHandout(const Words& words, const Outside& outside) {
         return passOn(open);
     const casebook::Casebook casebook(open->records, catalogue,
                                       outside.clock.today(open->records.family.zone));
-    const handout::Document document = handout::familyHandout(casebook, *options);
-    if (const Outcome written = outside.writePdf(document, *out); !written)
-        return inFile(*out, written.error());
-    return Answer{describe(document, *out, words, options->week), std::nullopt};
+    handout::HandoutOptions chosen = *options;
+    if (const Outcome used = useTemplate(chosen, words, open->records); !used)
+        return passOn(used);
+    const handout::Document document = handout::familyHandout(casebook, chosen);
+    const auto pictures = outside.writePages(document, *out, words.value(QStringLiteral("png")));
+    if (!pictures)
+        return inFile(*out, pictures.error());
+    QJsonObject json = describe(document, *out, words, chosen.week);
+    if (words.has(QStringLiteral("png")))
+        json.insert(QStringLiteral("pictures"), QJsonArray::fromStringList(*pictures));
+    return Answer{json, std::nullopt};
 }
 
 } // namespace ladlework::app

@@ -5,14 +5,12 @@
 
 class QCheckBox;
 class QComboBox;
-class QPlainTextEdit;
-class QTimer;
 
 namespace ladlework::ui {
 
 class WeekStepper;
 
-/// How the pages are made: week, names, language, paper, large print, own words. Each change speaks at once.
+/// How the pages are made: week, names, language, paper, large print. Each change speaks at once.
 class HandoutOptionsPanel final : public QWidget {
     Q_OBJECT
 public:
@@ -22,7 +20,8 @@ public:
     /// nothing.
     void setOptions(const handout::HandoutOptions& options, people::Paper paper,
                     const QString& language);
-    [[nodiscard]] handout::HandoutOptions options() const;
+    /// Writes week, names, language, paper and large print into options.
+    void takeInto(handout::HandoutOptions& options) const;
     void setToday(QDate today);
     [[nodiscard]] WeekStepper* stepper() const { return m_stepper; }
 
@@ -37,8 +36,6 @@ private:
     QComboBox* m_language;
     QComboBox* m_paper;
     QCheckBox* m_largePrint;
-    QPlainTextEdit* m_ownWords;
-    QTimer* m_typing; ///< the pages follow when the typing rests
 };
 
 } // namespace ladlework::ui

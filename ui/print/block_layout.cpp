@@ -1,5 +1,6 @@
 #include "ui/print/block_layout.h"
 
+#include "ui/print/letterhead_layout.h"
 #include "ui/print/table_layout.h"
 
 namespace ladlework::ui {
@@ -83,6 +84,13 @@ public:
         }
         return strips;
     }
+
+    QList<Strip> operator()(const handout::Letterhead& head) const {
+        return layOutLetterhead(head, m_style, m_width);
+    }
+
+    /// Labels are sheets of their own (label_layout.h), no part of a card.
+    QList<Strip> operator()(const handout::LabelSheet& /*sheet*/) const { return {}; }
 
 private:
     [[nodiscard]] double gapBetween(handout::Lines::Sign sign) const {

@@ -27,14 +27,16 @@ QRectF unitsOf(const QRectF& millimetres) {
             unitsOf(millimetres.height())};
 }
 
+QRectF withinReachMm(const casebook::LabelStock& stock) {
+    return QRectF(0, 0, stock.pageWidthMm, stock.pageHeightMm)
+        .adjusted(printerMarginMm, printerMarginMm, -printerMarginMm, -printerMarginMm);
+}
+
 /// Where the text of a label may stand: inside the label and inside what the printer reaches.
 QRectF textPlace(const casebook::LabelStock& stock, int place) {
-    const QRectF reach =
-        QRectF(0, 0, stock.pageWidthMm, stock.pageHeightMm)
-            .adjusted(printerMarginMm, printerMarginMm, -printerMarginMm, -printerMarginMm);
     const QRectF label =
         labelPlaceMm(stock, place).adjusted(insetMm, insetMm, -insetMm, -insetMm);
-    return unitsOf(label.intersected(reach));
+    return unitsOf(label.intersected(withinReachMm(stock)));
 }
 
 struct LabelDrawing {
@@ -84,6 +86,19 @@ LabelDrawing fitLabel(const handout::JarLabel& label, QSizeF room) {
 
 } // namespace
 
+Page emptyLabelSheet(const casebook::LabelStock& stock) {
+    Page sheet{{}, QSizeF(unitsOf(stock.pageWidthMm), unitsOf(stock.pageHeightMm)), {}};
+    for (int place = 0; place < stock.columns * stock.rows; ++place)
+        sheet.labels << unitsOf(labelPlaceMm(stock, place));
+    return sheet;
+}
+
+bool reachesIntoMargin(const casebook::LabelStock& stock) {
+    const QRectF labels = labelPlaceMm(stock, 0).united(
+        labelPlaceMm(stock, std::max(1, stock.columns * stock.rows) - 1));
+    return !withinReachMm(stock).contains(labels);
+}
+
 QRectF labelPlaceMm(const casebook::LabelStock& stock, int place) {
     const int column = place % stock.columns;
     const int row = place / stock.columns;
@@ -95,7 +110,6 @@ QRectF labelPlaceMm(const casebook::LabelStock& stock, int place) {
 QList<Page> layOutLabels(const handout::LabelSheet& sheet) {
     const casebook::LabelStock& stock = sheet.stock;
     const int places = std::max(1, stock.columns * stock.rows);
-    const QSizeF size(unitsOf(stock.pageWidthMm), unitsOf(stock.pageHeightMm));
     QList<Page> pages;
     const int used = std::clamp(sheet.placesUsed, 0, places - 1);
     LabelDrawing drawn;
@@ -103,9 +117,7 @@ QList<Page> layOutLabels(const handout::LabelSheet& sheet) {
     for (qsizetype i = 0; i < sheet.labels.size(); ++i) {
         const auto place = static_cast<int>((i + used) % places);
         if (pages.isEmpty() || place == 0) {
-            pages << Page{{}, size, {}};
-            for (int every = 0; every < places; ++every)
-                pages.last().labels << unitsOf(labelPlaceMm(stock, every));
+            pages << emptyLabelSheet(stock);
         }
         const QRectF room = textPlace(stock, place);
         if (room.width() < unitsPerPoint || room.height() < unitsPerPoint)

@@ -18,6 +18,12 @@ QList<Page> layOutLabels(const handout::LabelSheet& sheet);
 /// How many labels of this sheet could not show all of their lines.
 int labelsCutShort(const handout::LabelSheet& sheet);
 
+/// A sheet of the stock with nothing on it, to look at its measures.
+Page emptyLabelSheet(const casebook::LabelStock& stock);
+
+/// True when a label lies partly where printers do not reach.
+bool reachesIntoMargin(const casebook::LabelStock& stock);
+
 /// The place of one label on its sheet, counted row by row from 0, in millimetres.
 QRectF labelPlaceMm(const casebook::LabelStock& stock, int place);
 

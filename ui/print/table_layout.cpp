@@ -19,13 +19,13 @@ public:
     TableLayout(const handout::Table& table, const PrintStyle& style, double width,
                 double mostHeight)
         : m_table(table), m_style(style), m_width(width), m_mostHeight(mostHeight),
-          m_columns(columnsOf(table)) {}
+          m_columns(columnsOf(table)), m_toWriteIn(columnsToWriteIn(table, m_columns)) {}
 
     [[nodiscard]] QList<Strip> strips() const {
         if (m_columns == 0)
             return {};
         // Short cells are kept on one line as long as all columns find room.
-        for (const double share : {0.45, 0.25, 0.15, 0.0}) {
+        for (const double share : {0.45, 0.25, 0.15, 0.11, 0.08, 0.0}) {
             const QList<double> widths = shareWidth(weights(), needs(share * m_width), m_width);
             if (!widths.isEmpty())
                 return rows(widths);
@@ -39,6 +39,19 @@ private:
         for (const QList<handout::Cell>& row : table.rows)
             columns = std::max(columns, row.size());
         return columns;
+    }
+
+    /// A column that is empty in all rows waits for a pen.
+    static QList<bool> columnsToWriteIn(const handout::Table& table, qsizetype columns) {
+        QList<bool> toWriteIn(columns, false);
+        for (qsizetype column = 0; column < columns; ++column)
+            toWriteIn[column] =
+                !table.header.value(column).isEmpty() &&
+                std::all_of(table.rows.cbegin(), table.rows.cend(), [&](const auto& row) {
+                    const handout::Cell cell = row.value(column);
+                    return cell.text.isEmpty() && !cell.tickBox;
+                });
+        return toWriteIn;
     }
 
     [[nodiscard]] QList<double> weights() const {
@@ -93,6 +106,12 @@ private:
             QList<Strip> row = rowStrips(m_table.rows.at(i), widths, most);
             for (Strip& strip : row)
                 strip.repeated = header;
+            if (m_table.rowsTogether > 1) {
+                const bool last = (i + 1) % m_table.rowsTogether == 0;
+                row.last().keepWithNext = !last && i + 1 < m_table.rows.size();
+                if (last)
+                    row.last().drawing.rules.last().width = m_style.rule;
+            }
             strips << row;
         }
         return strips;
@@ -162,24 +181,37 @@ private:
             strip.height = std::max(strip.height, height + above + 2 * m_style.cellY);
             left += widths.at(i);
         }
+        addFieldsToWriteIn(strip, widths);
         return strip;
     }
 
     /// How far the print of a row stands down when there is a line to write on beside it.
     [[nodiscard]] double aboveHandwriting() const {
         for (qsizetype column = 0; column < m_columns; ++column)
-            if (isToWriteIn(column))
+            if (m_toWriteIn.at(column))
                 return std::max(1.0, (m_style.handwriting - 1.25 * m_style.bodySize) / 2);
         return 0;
     }
 
-    /// A column that is empty in all rows waits for a pen.
-    [[nodiscard]] bool isToWriteIn(qsizetype column) const {
-        return !m_table.header.value(column).isEmpty() &&
-               std::all_of(m_table.rows.cbegin(), m_table.rows.cend(), [&](const auto& row) {
-                   const handout::Cell cell = row.value(column);
-                   return cell.text.isEmpty() && !cell.tickBox;
-               });
+    /// A line at either side of each column that waits for a pen.
+    void addFieldsToWriteIn(Strip& strip, const QList<double>& widths) const {
+        double left = 0;
+        for (qsizetype i = 0; i < m_columns; ++i) {
+            if (m_toWriteIn.at(i)) {
+                addUpright(strip, left);
+                addUpright(strip, left + widths.at(i));
+            }
+            left += widths.at(i);
+        }
+    }
+
+    void addUpright(Strip& strip, double left) const {
+        const QPointF from(left, 0);
+        const bool there =
+            std::any_of(strip.drawing.rules.cbegin(), strip.drawing.rules.cend(),
+                        [&](const RuleItem& rule) { return rule.from == from; });
+        if (!there)
+            strip.drawing.rules << RuleItem{from, QPointF(left, strip.height), m_style.hairline};
     }
 
     [[nodiscard]] QList<Strip> stackedRows() const {
@@ -225,6 +257,7 @@ private:
     double m_width;
     double m_mostHeight;
     qsizetype m_columns;
+    QList<bool> m_toWriteIn;
 };
 
 } // namespace

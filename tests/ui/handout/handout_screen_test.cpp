@@ -63,7 +63,7 @@ protected:
     FamilyWorkbook m_family;
     HandoutScreen m_screen;
     QList<qsizetype> m_printed;
-    Result<bool> m_printerAnswer = true;
+    Result<Printed> m_printerAnswer = Printed{true, {}};
 };
 
 } // namespace

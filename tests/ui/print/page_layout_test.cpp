@@ -157,7 +157,7 @@ TEST_P(PageLayoutTest, AllIsInsideTheContentOrTheFooter) {
         const PageLayout layout = layOut(document);
         const double width = printStyle(GetParam()).rule;
         const QRectF content = layout.content.adjusted(-width, -width, width, width);
-        for (const Drawing& page : layout.pages) {
+        for (const Page& page : layout.pages) {
             for (const BoxItem& box : page.boxes)
                 EXPECT_TRUE(content.contains(box.rect));
             for (const TextItem& text : page.texts) {
