@@ -1,4 +1,5 @@
 #include "handout/cards.h"
+#include "quantity/measure_units.h"
 #include "week/week_outlook.h"
 
 #include "foundation/language_scope.h"
@@ -62,6 +63,23 @@ Table grid(const PageContext& context) {
     return table;
 }
 
+/// What the short words for spoons stand for, where they are used: to take one for the other is to
+/// drink three times too much.
+void addSpoons(Card& card, const Table& table) {
+    using quantity::Unit;
+    for (const QList<Cell>& row : table.rows)
+        for (const Cell& cell : row)
+            for (const Unit spoon : {Unit::Teaspoon, Unit::Tablespoon})
+                for (const int count : {1, 2})
+                    if (cell.tickBox && cell.text.endsWith(quantity::unitWord(spoon, count))) {
+                        card.blocks.append(Paragraph{
+                            Words::tr("tsp is a teaspoon, the small spoon. tbsp is a tablespoon, "
+                                      "the large one."),
+                            true});
+                        return;
+                    }
+}
+
 /// What the family should know of how the week goes, with the names of this handout.
 void addOutlook(Card& card, const PageContext& context) {
     week::OutlookInput input = context.casebook().outlookInput(context.plan());
@@ -83,6 +101,7 @@ Card weekCard(const PageContext& context) {
     const Table table = grid(context);
     if (!table.rows.isEmpty())
         card.blocks.append(table);
+    addSpoons(card, table);
     card.blocks.append(Paragraph{
         Words::tr("The amounts hold when each day is a good day. If not, the page of each person "
                   "says what to do. Drink the oldest stock first.")});

@@ -1858,6 +1858,10 @@
         <source>To type this sheet in as a table: its first line is &quot;%1&quot;. Write each day as %2.</source>
         <translation>Para copiar esta hoja como tabla, la primera línea es &quot;%1&quot;. Escriba cada día como %2.</translation>
     </message>
+    <message>
+        <source>tsp is a teaspoon, the small spoon. tbsp is a tablespoon, the large one.</source>
+        <translation>cdta. es una cucharadita, la cuchara pequeña. cda. es una cucharada, la grande.</translation>
+    </message>
 </context>
 <context>
     <name>Keeping</name>
