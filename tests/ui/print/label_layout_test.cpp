@@ -177,7 +177,8 @@ TEST_F(LabelLayoutTest, SmallLabelsLeaveOutTheLastLinesAndSaySo) {
 TEST_F(LabelLayoutTest, TypeIsAsLargeAsTheLabelAllowsAndNeverTooSmallToRead) {
     const auto sizes = [](const LabelStock& stock) {
         QList<int> found;
-        for (const TextItem& text : layOutLabels(sheetOf(stock, 1)).first().texts)
+        const QList<Page> pages = layOutLabels(sheetOf(stock, 1));
+        for (const TextItem& text : pages.first().texts)
             found << text.layout->font().pixelSize();
         return found;
     };
