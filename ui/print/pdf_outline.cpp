@@ -62,7 +62,10 @@ void addOutline(qpdf_data pdf, const PageLayout& layout) {
 }
 
 bool failed(qpdf_data pdf, QPDF_ERROR_CODE code) {
-    return (code & QPDF_ERRORS) != 0 || qpdf_has_error(pdf) != QPDF_FALSE;
+    if (qpdf_has_error(pdf) == QPDF_FALSE)
+        return (code & QPDF_ERRORS) != 0;
+    qpdf_get_error(pdf); // taken note of: the library would print it otherwise
+    return true;
 }
 
 } // namespace

@@ -53,6 +53,10 @@ Document nameDocument(const QString& name) {
     return document;
 }
 
+bool isArabic(const PdfWord& word) {
+    return !word.text.isEmpty() && word.text.front().script() == QChar::Script_Arabic;
+}
+
 void expectCleanPages(const QByteArray& pdf, QSizeF sheet) {
     const QRectF inside = QRectF(QPointF(0, 0), sheet)
                               .adjusted(marginPoints, marginPoints, -marginPoints, -marginPoints);
@@ -65,6 +69,9 @@ void expectCleanPages(const QByteArray& pdf, QSizeF sheet) {
             << words.at(i).box.bottom();
         for (qsizetype j = i + 1; j < words.size(); ++j) {
             if (words.at(i).page != words.at(j).page)
+                continue;
+            // Letters of a cursive script reach into each other; poppler gives them one by one.
+            if (isArabic(words.at(i)) && isArabic(words.at(j)))
                 continue;
             const QRectF both = words.at(i).box.intersected(words.at(j).box);
             EXPECT_FALSE(both.width() > 0.5 && both.height() > 0.5)
