@@ -95,7 +95,7 @@ QList<Card> cardsOf(const PageContext& context, const HandoutSection& section) {
                 cards.append(ladderCard(context, standing));
         return cards;
     case HandoutPart::Shopping:
-        if (!context.pots().isEmpty())
+        if (!context.pots().isEmpty() || !context.plan().extras.isEmpty())
             cards.append(shoppingCard(context));
         return cards;
     case HandoutPart::Keeping:

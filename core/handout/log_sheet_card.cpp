@@ -23,7 +23,7 @@ Table sheet(const PageContext& context) {
     table.weights = {1.0, 1.0, 1.0, 1.1, 2.2, 0.9, 1.8};
     for (int day = 0; day < week::daysAWeek; ++day) {
         const QString date =
-            wordsLocale().toString(context.options().week.addDays(day), Words::tr("ddd d MMM"));
+            wordsLocale().toString(context.options().week.addDays(day), Words::tr("ddd d"));
         int members = 0;
         for (const casebook::Standing& standing : context.casebook().standings()) {
             if (!standing.ladder || isTooYoung(standing))

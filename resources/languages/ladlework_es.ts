@@ -1839,10 +1839,6 @@
         <translation>Nota</translation>
     </message>
     <message>
-        <source>ddd d MMM</source>
-        <translation>ddd d MMM</translation>
-    </message>
-    <message>
         <source>Log of the week</source>
         <translation>Registro de la semana</translation>
     </message>

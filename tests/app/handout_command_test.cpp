@@ -1,6 +1,9 @@
 #include "app/program.h"
+#include "casebook/handout_template.h"
+#include "store/workbook.h"
 
 #include <QDate>
+#include <QDir>
 #include <QFile>
 #include <QJsonArray>
 #include <QProcess>
@@ -53,6 +56,50 @@ TEST_F(HandoutCommandTest, PrintsInTheLanguageAskedFor) {
     EXPECT_EQ(handout("Oakes", iso(monday)).json().value(QStringLiteral("language")).toString(),
               QStringLiteral("en"))
         << "without the option it is the family's own";
+}
+
+TEST_F(HandoutCommandTest, WritesThePagesAsPicturesToo) {
+    EXPECT_TRUE(handout("Oakes", iso(monday), {QStringLiteral("--png"), QStringLiteral("pages")})
+                    .refused({QStringLiteral("pages"), QStringLiteral("folder")}));
+    EXPECT_FALSE(exists(QStringLiteral("h.pdf")));
+    ASSERT_TRUE(QDir(folder.path()).mkdir(QStringLiteral("pages")));
+    const Ran ran = handout("Oakes", iso(monday), {QStringLiteral("--png"), QStringLiteral("pages")});
+    ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
+    const QJsonArray pictures = ran.json().value(QStringLiteral("pictures")).toArray();
+    ASSERT_GT(pictures.size(), 3);
+    for (const QJsonValue& picture : pictures)
+        EXPECT_TRUE(bytesOf(picture.toString()).startsWith("\x89PNG"));
+}
+
+TEST_F(HandoutCommandTest, TakesThePartsOfATemplate) {
+    const QString option = QStringLiteral("--template");
+    EXPECT_TRUE(handout("Oakes", iso(monday), {option, QStringLiteral("No such")})
+                    .refused({option, QStringLiteral("template")}));
+    EXPECT_FALSE(exists(QStringLiteral("h.pdf")));
+    {
+        const SystemClock clock;
+        const auto workbook =
+            store::Workbook::open(folder.filePath(QStringLiteral("w")), clock);
+        ASSERT_TRUE(workbook);
+        casebook::HandoutTemplate kept;
+        kept.name = QStringLiteral("Kitchen only");
+        kept.sections = {{casebook::HandoutPart::Shopping, true, {}, QStringLiteral("Be quick.")},
+                         {casebook::HandoutPart::Keeping, true, {}, {}}};
+        ASSERT_TRUE((*workbook)->act(QStringLiteral("Kept a template"),
+                                     [&](store::Action& action) -> Outcome {
+                                         const auto added =
+                                             (*workbook)->practice().addHandoutTemplate(action,
+                                                                                        kept);
+                                         return added ? Outcome() : passOn(added);
+                                     }));
+    }
+    const Ran ran = handout("Oakes", iso(monday), {option, QStringLiteral("kitchen ONLY")});
+    ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
+    const QJsonArray cards = ran.json().value(QStringLiteral("cards")).toArray();
+    EXPECT_EQ(cards.last().toString(), QStringLiteral("Cool it and keep it"));
+    EXPECT_LE(cards.size(), 2);
+    EXPECT_TRUE(handout("Oakes", iso(monday), {option, QStringLiteral("Other")})
+                    .refused({QStringLiteral("Kitchen only")}));
 }
 
 TEST_F(HandoutCommandTest, TakesTheMondayBeforeAndSaysSo) {

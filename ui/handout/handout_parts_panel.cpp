@@ -44,14 +44,15 @@ HandoutPartsPanel::HandoutPartsPanel(QWidget* parent)
     m_list->setAccessibleName(tr("Parts of the pages in their order"));
     const int row = fontMetrics().height() + step(*this) / 2;
     m_list->setMinimumHeight(partsShown * row + step(*this));
+    m_list->setMaximumHeight(2 * partsShown * row);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    column->addWidget(m_list, 1);
+    column->addWidget(m_list, 2);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(step(*this) / 2);
     for (QAction* action : {m_up, m_down, m_add, m_remove})
         buttons->addWidget(buttonFor(action));
     column->addLayout(buttons);
-    column->addWidget(makeWords());
+    column->addWidget(makeWords(), 1);
     m_typing->setSingleShot(true);
     m_typing->setInterval(typingRest);
     connect(m_up, &QAction::triggered, this, [this] { moveChosen(-1); });
@@ -86,7 +87,7 @@ QWidget* HandoutPartsPanel::makeWords() {
     m_wordsLabel->setBuddy(m_words);
     m_words->setAccessibleName(tr("Your own words"));
     m_words->setTabChangesFocus(true);
-    m_words->setFixedHeight(fontMetrics().lineSpacing() * wordsLines + 2 * step(*this));
+    m_words->setMinimumHeight(fontMetrics().lineSpacing() * wordsLines + 2 * step(*this));
     auto* box = new QWidget;
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);

@@ -121,6 +121,8 @@ private:
         for (qsizetype row = 0; row < rows; ++row) {
             Strip strip;
             strip.gapBefore = row > 0 ? gapBetween(lines.sign) : 0;
+            // Broken between pages the reading order would jump: down one column and back.
+            strip.keepWithNext = row + 1 < rows;
             for (qsizetype i = row; i < lines.items.size(); i += rows) {
                 const qsizetype columnNumber = i / rows;
                 const double left = static_cast<double>(columnNumber) * column;

@@ -45,14 +45,23 @@ int footerLines(const handout::Document& document, const PrintStyle& style, doub
     return both + 2.0 * style.footer.pixelSize() <= width ? 1 : 2;
 }
 
+/// The height of a line of the footer: names in some scripts need more than Latin letters.
+double footerLine(const handout::Document& document, const PrintStyle& style) {
+    constexpr double noLimit = 1e6;
+    return std::max(
+        breakText(document.footer, style.footer, noLimit, footerSpacing).heightOf(0, 1),
+        breakText(footerRight(document, 1, 1), style.footer, noLimit, footerSpacing)
+            .heightOf(0, 1));
+}
+
 PageLayout emptyLayout(const handout::Document& document, const PrintStyle& style) {
     const people::Paper paper = document.paper;
     PageLayout layout;
     layout.paper = paper;
     layout.size = sheetSize(paper);
     const double width = layout.size.width() - 2 * sideMargin;
-    const double footerHeight =
-        (0.9 + footerSpacing * footerLines(document, style, width)) * style.footer.pixelSize();
+    const double footerHeight = 0.9 * style.footer.pixelSize() +
+                                footerLines(document, style, width) * footerLine(document, style);
     const double footerTop = layout.size.height() - bottomMargin - footerHeight;
     layout.footer = QRectF(sideMargin, footerTop, width, footerHeight);
     layout.content = QRectF(sideMargin, topMargin, width,
@@ -239,10 +248,11 @@ void addFooters(PageLayout& layout, const handout::Document& document, const Pri
         const BrokenText whose =
             breakText(metrics.elidedText(document.footer, Qt::ElideRight, room), style.footer,
                       room + style.footer.pixelSize(), footerSpacing);
-        const double down = box.bottom() - at.height;
+        const double line = footerLine(document, style);
+        const double down = box.bottom() - line;
         page.rules << RuleItem{box.topLeft(), box.topRight(), style.hairline};
-        page.texts << whose.item(0, 1, QPointF(box.left(), down - (oneLine ? 0 : at.height)))
-                   << at.item(0, 1, QPointF(box.right() - at.width, down));
+        page.texts << whose.item(0, 1, QPointF(box.left(), down - (oneLine ? 0 : line)))
+                   << at.item(0, 1, QPointF(box.right() - at.width, down + line - at.height));
     }
 }
 

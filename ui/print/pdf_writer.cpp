@@ -2,6 +2,7 @@
 
 #include "ui/print/page_layout.h"
 #include "ui/print/page_painter.h"
+#include "ui/print/pdf_outline.h"
 #include "ui/print/print_font.h"
 
 #include <QBuffer>
@@ -84,7 +85,7 @@ Result<QByteArray> pdfOf(const handout::Document& document) {
     if (!painter.end() || bytes.isEmpty())
         return problem(Problem::Kind::Unavailable,
                        tr("The pages could not be drawn. Close other programs and try again."));
-    return bytes;
+    return withOutline(bytes, layout, document);
 }
 
 Outcome writePdf(const handout::Document& document, const QString& path) {

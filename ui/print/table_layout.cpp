@@ -110,7 +110,7 @@ private:
                 const bool last = (i + 1) % m_table.rowsTogether == 0;
                 row.last().keepWithNext = !last && i + 1 < m_table.rows.size();
                 if (last)
-                    row.last().drawing.rules.last().width = m_style.rule;
+                    row.last().drawing.rules.last().width = 1.6 * m_style.rule;
             }
             strips << row;
         }
@@ -219,7 +219,9 @@ private:
         for (const QList<handout::Cell>& row : m_table.rows) {
             QList<Strip> lines;
             for (qsizetype i = 0; i < row.size(); ++i)
-                lines << stackedCell(row.at(i), m_table.header.value(i), i == 0);
+                lines << (m_toWriteIn.at(i) ? lineToWriteOn(m_table.header.value(i))
+                                            : stackedCell(row.at(i), m_table.header.value(i),
+                                                          i == 0));
             if (lines.isEmpty())
                 continue;
             lines.first().gapBefore = strips.isEmpty() ? 0 : m_style.blockGap;
@@ -231,6 +233,21 @@ private:
             strips << lines;
         }
         return strips;
+    }
+
+    /// The name of a field and a line beside it for the pen.
+    [[nodiscard]] QList<Strip> lineToWriteOn(const QString& header) const {
+        const BrokenText name = breakText(QString(header + QLatin1Char(':')), m_style.body,
+                                          m_width / 2, m_style.lineSpacing);
+        Strip strip;
+        strip.height = std::max(name.height, m_style.handwriting);
+        const double down = strip.height - name.height;
+        strip.drawing.texts << name.whole(QPointF(m_style.bodySize, down));
+        const double from = 1.5 * m_style.bodySize + name.width;
+        const double line = strip.height - 0.25 * m_style.bodySize;
+        strip.drawing.rules << RuleItem{QPointF(from, line), QPointF(m_width, line),
+                                        m_style.hairline};
+        return {strip};
     }
 
     [[nodiscard]] QList<Strip> stackedCell(const handout::Cell& cell, const QString& header,

@@ -1,5 +1,6 @@
 #include "exchange/family_text.h"
 
+#include "exchange/week_text.h"
 #include "kitchen/catalogue.h"
 
 #include <QCoreApplication>
@@ -23,6 +24,11 @@ people::Family readHead(TextReader& reader) {
     family.zone = readZone(reader, QStringLiteral("zone"));
     family.measures = readMeasures(reader, QStringLiteral("measures"));
     family.paper = readPaper(reader, QStringLiteral("paper"));
+    constexpr int mostCookings = 1000; // people::check() knows the true limit
+    family.mostOfOneAnimal =
+        reader.optionalInteger(QStringLiteral("most_of_one_animal"), 0, mostCookings).value_or(0);
+    family.handoutLanguage =
+        reader.textOr(QStringLiteral("handout_language"), family.handoutLanguage);
     family.reviewOn = reader.shiftedDayOrNone(QStringLiteral("review_on"));
     family.remarks = reader.textOr(QStringLiteral("remarks"), {});
     return family;
@@ -34,37 +40,6 @@ void readRooms(TextReader& reader, people::Family& family) {
     family.fridgeRoom = reader.volumeOr(QStringLiteral("fridge_room"), family.fridgeRoom);
     family.freezerRoom = reader.volumeOr(QStringLiteral("freezer_room"), family.freezerRoom);
     family.meatPerDay = reader.massOr(QStringLiteral("meat_a_day"), family.meatPerDay);
-}
-
-week::Placement readPlacement(TextReader& reader, const Keys& pots) {
-    week::Placement placement;
-    placement.day = reader.shiftedDay(QStringLiteral("day"));
-    placement.pot = PotId{pots.find(reader, QStringLiteral("pot"))};
-    const QString start = QStringLiteral("start");
-    if (reader.has(start)) {
-        placement.start = QTime::fromString(reader.text(start), QStringLiteral("HH:mm"));
-        if (!placement.start.isValid())
-            reader.fail(start, say("This must be a time of day written as \"HH:MM\"."));
-    }
-    return placement;
-}
-
-void readWeeks(TextReader& reader, FamilyText& family) {
-    reader.each(QStringLiteral("weeks"), [&](TextReader& entry) {
-        week::WeekPlan plan;
-        plan.start = entry.shiftedDay(QStringLiteral("start"));
-        plan.note = entry.textOr(QStringLiteral("note"), {});
-        if (plan.start.isValid() && plan.start != week::weekStart(plan.start))
-            entry.fail(QStringLiteral("start"), say("A week starts on a Monday."));
-        entry.each(QStringLiteral("pots"), [&](TextReader& inner) {
-            plan.placements.append(readPlacement(inner, family.pots));
-        });
-        entry.accept(week::check(plan));
-        for (const week::WeekPlan& other : std::as_const(family.records.weeks))
-            if (other.start == plan.start)
-                entry.fail(QStringLiteral("start"), say("This week is planned twice."));
-        family.records.weeks.append(plan);
-    });
 }
 
 void readNotes(TextReader& reader, FamilyText& family) {
@@ -137,6 +112,7 @@ Outcome readFamilyText(const QJsonObject& object, const Reading& reading, const 
     static_cast<void>(reader.object(head));
     readMembers(reader, family);
     readKitchen(reader, family);
+    readUsualHours(reader, family);
     readWeeks(reader, family);
     readNotes(reader, family);
     return reader.finish();

@@ -46,6 +46,30 @@ void readSymptoms(TextReader& reader, PracticeText& text) {
     });
 }
 
+void readLabelStocks(TextReader& reader, PracticeText& text) {
+    constexpr double most = 1e4; // casebook::check() knows the true limits
+    reader.each(QStringLiteral("label_stocks"), [&](TextReader& entry) {
+        const auto millimetres = [&](const char* key) {
+            return entry.number(QLatin1String(key), -most, most);
+        };
+        casebook::LabelStock stock;
+        stock.name = entry.text(QStringLiteral("name"));
+        stock.pageWidthMm = millimetres("page_width_mm");
+        stock.pageHeightMm = millimetres("page_height_mm");
+        stock.columns = entry.integer(QStringLiteral("columns"), 0, 1000);
+        stock.rows = entry.integer(QStringLiteral("rows"), 0, 1000);
+        stock.leftMm = millimetres("left_mm");
+        stock.topMm = millimetres("top_mm");
+        stock.labelWidthMm = millimetres("label_width_mm");
+        stock.labelHeightMm = millimetres("label_height_mm");
+        stock.gapAcrossMm = millimetres("gap_across_mm");
+        stock.gapDownMm = millimetres("gap_down_mm");
+        refuseTwice(entry, text.labelStocks, stock.name);
+        entry.accept(casebook::check(stock));
+        text.labelStocks.append(stock);
+    });
+}
+
 /// An object with the items as its keys.
 void readPrices(TextReader& reader, PracticeText& text) {
     const QString key = QStringLiteral("prices");
@@ -75,6 +99,7 @@ void readHouse(TextReader& reader, PracticeText& text) {
     readTemplates(reader, text);
     readSymptoms(reader, text);
     readPrices(reader, text);
+    readLabelStocks(reader, text);
 }
 
 } // namespace ladlework::exchange

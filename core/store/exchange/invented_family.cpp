@@ -63,6 +63,7 @@ public:
         inventWeeks();
         inventNotes();
         inventFollowUp(m_chance, m_ground, m_records);
+        inventHours();
         return std::move(m_records);
     }
 
@@ -260,6 +261,23 @@ private:
                 lot.goneOn = lot.useBy;
             m_records.lots.append(lot);
         }
+    }
+
+    /// A long day at the weekend and one to three shorter stretches on working days.
+    void inventHours() {
+        constexpr int saturday = 6;
+        const auto free = [this](QTime from, int least, int most, int pots) {
+            return week::FreeHours{
+                from, quantity::Duration::fromHours(m_chance.whole(least, most)), pots};
+        };
+        m_records.usualHours.append({m_chance.whole(saturday, saturday + 1),
+                                     free(QTime(9, 0), 6, 10, m_chance.whole(1, 3))});
+        const int evenings = m_chance.whole(1, 3);
+        for (int weekday = 1; weekday <= evenings; ++weekday)
+            m_records.usualHours.append(
+                {weekday + m_chance.whole(0, 2), free(QTime(15, 30), 4, 6, 1)});
+        if (m_chance.happens(0.1))
+            m_records.family.handoutLanguage = QStringLiteral("es");
     }
 
     void inventWeeks() {

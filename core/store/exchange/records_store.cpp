@@ -100,6 +100,8 @@ private:
 
     void writeKitchen(const casebook::FamilyRecords& records) {
         store::PotRepository& pots = m_workbook.pots();
+        if (!m_problem)
+            keep(m_workbook.families().setUsualHours(m_action, m_family, records.usualHours));
         each(records.vessels, [&](kitchen::Vessel& vessel) {
             const VesselId provisional = vessel.id;
             vessel.family = m_family;
@@ -154,6 +156,12 @@ private:
             for (week::Placement& placement : plan.placements)
                 placement.pot = m_pots.value(placement.pot);
             keep(m_workbook.weeks().setPlan(m_action, plan));
+        });
+        each(records.weekTemplates, [&](week::WeekTemplate& kept) {
+            kept.family = m_family;
+            for (week::TemplatePlacement& placement : kept.placements)
+                placement.pot = m_pots.value(placement.pot);
+            keep(m_workbook.weeks().addTemplate(m_action, kept));
         });
         each(records.notes, [&](casebook::VisitNote& note) {
             note.family = m_family;
@@ -238,6 +246,21 @@ Outcome storeTemplates(store::Action& action, store::PracticeRepository& practic
     return {};
 }
 
+Outcome storeLabelStocks(store::Action& action, store::PracticeRepository& practice,
+                         const QList<casebook::LabelStock>& stocks) {
+    const QList<casebook::LabelStock> before = practice.labelStocks();
+    for (casebook::LabelStock stock : stocks) {
+        if (const casebook::LabelStock* known = sameName(before, stock.name)) {
+            stock.id = known->id;
+            if (const Outcome changed = practice.changeLabelStock(action, stock); !changed)
+                return changed;
+        } else if (const auto added = practice.addLabelStock(action, stock); !added) {
+            return passOn(added);
+        }
+    }
+    return {};
+}
+
 /// What the practice sets for all families, but for the phases.
 Outcome storeSettings(store::Action& action, store::PracticeRepository& practice,
                       const PracticeText& text) {
@@ -252,7 +275,7 @@ Outcome storeSettings(store::Action& action, store::PracticeRepository& practice
     for (const auto& [item, perKilogram] : text.prices.asKeyValueRange())
         if (const Outcome set = practice.setPrice(action, item, perKilogram); !set)
             return set;
-    return {};
+    return storeLabelStocks(action, practice, text.labelStocks);
 }
 
 } // namespace

@@ -51,6 +51,7 @@ TEST_F(InventedPracticeTest, VerifiesCleanAndHasTheSizeAskedFor) {
         weights += records.observations.size();
         EXPECT_FALSE(records.containers.isEmpty());
         EXPECT_FALSE(records.prices.isEmpty());
+        EXPECT_GE(records.usualHours.size(), 2);
         for (const kitchen::Batch& batch : records.batches)
             EXPECT_EQ(batch.cooked.vessel, records.vessels.first().id);
         for (const intake::IntakeEntry& entry : records.entries) {

@@ -18,6 +18,9 @@ const QByteArray practiceJson = R"({
   "ladder_templates": [{"name": "Slow", "rungs": ["2 drops", "1 tsp"]}],
   "symptoms": [{"name": "Cold feet"}, {"name": "bloating OR wind", "red_flag": true}],
   "prices": {"carrot": 4.4, "salt": 1.5},
+  "label_stocks": [{"name": "1 x 2", "page_width_mm": 105, "page_height_mm": 148, "columns": 1,
+    "rows": 2, "left_mm": 5.5, "top_mm": 4, "label_width_mm": 94, "label_height_mm": 68,
+    "gap_across_mm": 0, "gap_down_mm": 4}],
   "pots": [{"key": "legs", "name": "Chicken legs", "water": "3 quarts", "simmer": "2 h",
     "cooling_way": "counter", "cuts": [{"cut": "chicken-leg", "mass": "3 lb", "raw": true}],
     "extras": [{"item": "onion", "pieces": 2}]}],
@@ -26,7 +29,9 @@ const QByteArray practiceJson = R"({
 
 const QByteArray familyJson = R"({
   "family": {"name": "Vale", "since": "2026-10-01", "zone": "UTC", "measures": "us",
-    "paper": "letter", "altitude": "100 m"},
+    "paper": "letter", "altitude": "100 m", "most_of_one_animal": 3, "handout_language": "es"},
+  "free_hours": [{"weekday": "saturday", "from": "9:00", "length": "6 h", "pots": 2},
+    {"weekday": "monday", "length": "3 h 30 min"}],
   "members": [
     {"key": "ana", "name": "Ana Vale", "birth": "1990-05-05", "phase": "Opening",
      "tolerances": [{"kind": "animal", "subject": "beef", "verdict": "avoid", "reason": "Flushes",
@@ -62,7 +67,11 @@ const QByteArray familyJson = R"({
      "simmer": "3 h"},
     {"pot": "own", "day": "2026-11-22"}],
   "weeks": [{"start": "2026-11-23", "pots": [{"day": "2026-11-24", "pot": "legs",
-    "start": "10:00"}]}],
+    "start": "10:00"}], "locked": [{"day": "2026-11-24"}],
+    "hours": [{"day": "2026-11-26", "free": [{"from": "07:30", "length": "5 h"}]},
+      {"day": "2026-11-28", "free": []}],
+    "extras": [{"text": "rice"}, {"text": "trout", "section": "fish"}],
+    "at_home": [{"item": "onion", "mass": "4 oz"}]}],
   "notes": [{"day": "2026-11-02", "text": "Called."}]
 })";
 
@@ -125,6 +134,33 @@ TEST_F(PracticeTextTest, ReadsWhatThePracticeSetsForAll) {
     EXPECT_EQ(text->prices, (QHash<QString, double>{{QStringLiteral("carrot"), 4.4},
                                                     {QStringLiteral("salt"), 1.5}}));
     EXPECT_EQ(text->pots[0].coolingWay, kitchen::CoolingWay::Counter);
+}
+
+TEST_F(PracticeTextTest, ReadsTheFreeHoursAndWhatAWeekHoldsBesidesItsPots) {
+    const auto text = read(Dates::MovedToThisWeek);
+    ASSERT_TRUE(text) << qPrintable(toLine(text.error()));
+    const casebook::FamilyRecords& family = text->families[0];
+    EXPECT_EQ(family.family.mostOfOneAnimal, 3);
+    EXPECT_EQ(family.family.handoutLanguage, QStringLiteral("es"));
+    using quantity::Duration;
+    EXPECT_EQ(family.usualHours,
+              (QList<week::UsualHours>{{6, {QTime(9, 0), Duration::fromHours(6), 2}},
+                                       {1, {QTime(), Duration::fromMinutes(210), 1}}}));
+    const week::WeekPlan& plan = family.weeks[0];
+    EXPECT_EQ(plan.lockedDays, QList{plan.start.addDays(1)});
+    EXPECT_EQ(plan.hours, (QList<week::DayHours>{
+                              {plan.start.addDays(3),
+                               {{QTime(7, 30), Duration::fromHours(5), 1}}},
+                              {plan.start.addDays(5), {}}}));
+    EXPECT_EQ(plan.extras, (QList<week::HouseholdExtra>{
+                               {QStringLiteral("rice"), week::ShopSection::Household},
+                               {QStringLiteral("trout"), week::ShopSection::Fish}}));
+    EXPECT_EQ(plan.atHome,
+              QList<week::AtHome>({{QStringLiteral("onion"), quantity::Mass::fromOunces(4)}}));
+    ASSERT_EQ(text->labelStocks.size(), 1);
+    EXPECT_EQ(text->labelStocks[0],
+              (casebook::LabelStock{{}, QStringLiteral("1 x 2"), 105, 148, 1, 2, 5.5, 4, 94, 68, 0,
+                                    4}));
 }
 
 TEST_F(PracticeTextTest, ReadsTheKitchenAndHowEachBatchWasCooked) {
@@ -282,6 +318,21 @@ TEST_F(PracticeTextTest, NamesFileAndPlaceOfWhatIsWrong) {
         {"vale.json", "\"start\": \"2026-11-23\"", "\"start\": \"2026-11-24\"",
          "vale.json: weeks[0].start"},
         {"vale.json", "\"10:00\"", "\"ten\"", "vale.json: weeks[0].pots[0].start"},
+        {"vale.json", "saturday", "caturday", "vale.json: free_hours[0].weekday"},
+        {"vale.json", "\"9:00\"", "\"nine\"", "vale.json: free_hours[0].from"},
+        {"vale.json", "\"6 h\"", "\"25 h\"", "vale.json: free_hours[0].length"},
+        {"vale.json", "\"pots\": 2", "\"pots\": 7", "vale.json: free_hours[0].pots"},
+        {"vale.json", "\"most_of_one_animal\": 3", "\"most_of_one_animal\": 43",
+         "vale.json: family.mostOfOneAnimal"},
+        {"vale.json", "\"es\"", "\"tlh\"", "vale.json: family.handoutLanguage"},
+        {"vale.json", "\"locked\": [{\"day\": \"2026-11-24\"", "\"locked\": [{\"day\": \"2026-12-24\"",
+         "vale.json: weeks[0].lockedDays[0]"},
+        {"vale.json", "\"length\": \"5 h\"", "\"length\": \"0 h\"", "vale.json: weeks[0]"},
+        {"vale.json", "\"fish\"}", "\"toys\"}", "vale.json: weeks[0].extras[1].section"},
+        {"vale.json", "{\"item\": \"onion\"", "{\"item\": \"onyx\"",
+         "vale.json: weeks[0].at_home[0].item"},
+        {"practice.json", "\"label_width_mm\": 94", "\"label_width_mm\": 100",
+         "practice.json: label_stocks[0]"},
         {"vale.json", "2026-11-02", "2026-12-02", "vale.json: notes[0].day"},
         {"vale-log.csv", "ana,1 tsp", "zoe,1 tsp", "vale-log.csv: line 2, member"},
         {"vale-log.csv", "2026-11-22", "2026-12-22", "vale-log.csv: line 3, day"},
@@ -337,6 +388,9 @@ TEST_F(PracticeTextTest, StoresWhatItRead) {
     EXPECT_EQ(records.houseRules.daysToAdvance, 5);
     EXPECT_EQ(records.ladderTemplates.size(), 1);
     EXPECT_EQ(records.prices.size(), 2);
+    EXPECT_EQ(records.labelStocks.size(), 1);
+    EXPECT_EQ(records.usualHours.size(), 2);
+    EXPECT_EQ(records.weeks[0].hours.size(), 2);
     // One symptom of the file is new, the other changes the shipped one of its name.
     EXPECT_EQ(records.symptoms.size(), intake::shippedSymptoms().size() + 1);
     EXPECT_EQ(records.symptoms.last().name, QStringLiteral("Cold feet"));

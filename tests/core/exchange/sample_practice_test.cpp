@@ -198,8 +198,12 @@ TEST_F(SamplePracticeTest, HoldsWhatThePracticeSetsForAll) {
     EXPECT_EQ(workbook->practice().ladderTemplates().size(), 2);
     EXPECT_EQ(workbook->practice().houseRules().holdTargetDays, 120);
     EXPECT_EQ(workbook->practice().symptoms().size(), intake::shippedSymptoms().size() + 2);
+    EXPECT_EQ(workbook->practice().labelStocks().size(), 2);
+    int spanish = 0;
     for (const casebook::FamilyRecords& records : allRecords(*workbook)) {
         const casebook::Casebook casebook(records, catalogue, clock.today(records.family.zone));
+        spanish += records.family.handoutLanguage == QStringLiteral("es") ? 1 : 0;
+        EXPECT_GE(records.usualHours.size(), 3) << qPrintable(records.family.name);
         EXPECT_GE(records.containers.size(), 2) << qPrintable(records.family.name);
         for (const kitchen::Pot& pot : records.pots) {
             // Everything in the pots has its price.
@@ -207,6 +211,7 @@ TEST_F(SamplePracticeTest, HoldsWhatThePracticeSetsForAll) {
                 << qPrintable(pot.name);
         }
     }
+    EXPECT_EQ(spanish, 1);
 }
 
 // On every day of the week: a retry under way, one closed, weights, one of which has fallen by more

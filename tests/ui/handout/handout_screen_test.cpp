@@ -80,7 +80,9 @@ TEST_F(HandoutScreenTest, OptionsChangeThePagesAtOnce) {
     choose(QStringLiteral("Names"), QStringLiteral("No names"));
     EXPECT_FALSE(words().contains(QStringLiteral("Ana")));
     const qsizetype before = pages().pages.size();
-    m_screen.findChild<QCheckBox*>()->setChecked(true);
+    for (QCheckBox* box : m_screen.findChildren<QCheckBox*>())
+        if (box->text().contains(QStringLiteral("arge print")))
+            box->setChecked(true);
     EXPECT_GT(pages().pages.size(), before);
     choose(QStringLiteral("Paper"), QStringLiteral("A4"));
     EXPECT_EQ(pages().paper, people::Paper::A4);
