@@ -120,8 +120,7 @@ Result<handout::HandoutOptions> optionsFrom(const Words& words, QDate today) {
 
     options.language = words.value(QStringLiteral("language"));
     if (words.has(QStringLiteral("language")) && !isShippedLanguage(options.language))
-        return badOption(QStringLiteral("language"),
-                         people::handoutLanguages().join(say(" or ")));
+        return badOption(QStringLiteral("language"), people::handoutLanguages().join(say(" or ")));
     return options;
 }
 

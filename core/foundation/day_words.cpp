@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 
-
 namespace ladlework {
 
 QString dayInWords(QDate day) {

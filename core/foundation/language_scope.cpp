@@ -54,8 +54,9 @@ QString nameOf(const QString& language) {
 } // namespace
 
 QList<Language> shippedLanguages() {
-    const QStringList files = QDir(QStringLiteral(":/languages"))
-                                  .entryList({QStringLiteral("ladlework_*.qm")}, QDir::Files, QDir::Name);
+    const QStringList files =
+        QDir(QStringLiteral(":/languages"))
+            .entryList({QStringLiteral("ladlework_*.qm")}, QDir::Files, QDir::Name);
     QList<Language> languages;
     for (const QString& file : files) {
         const QString id = file.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);

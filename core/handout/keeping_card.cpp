@@ -165,9 +165,7 @@ Card keepingCard(const PageContext& context) {
     addFreezing(card, printed);
     addLimits(card);
     card.blocks.append(
-        Paragraph{Words::tr("Sources: %1.")
-                      .arg(citedSources().join(QStringLiteral("; "))),
-                  true});
+        Paragraph{Words::tr("Sources: %1.").arg(citedSources().join(QStringLiteral("; "))), true});
     return card;
 }
 

@@ -35,10 +35,9 @@ QString goUp(const LadderRules& rules) {
                                    "nothing above %2 was felt.")
                              .arg(percent)
                              .arg(rules.mildTo);
-    const QString up =
-        rules.daysToAdvance == 1
-            ? Words::tr("Go up 1 step after a good day.")
-            : Words::tr("Go up 1 step after %n good day(s).", nullptr, rules.daysToAdvance);
+    const QString up = rules.daysToAdvance == 1 ? Words::tr("Go up 1 step after a good day.")
+                                                : Words::tr("Go up 1 step after %n good day(s).",
+                                                            nullptr, rules.daysToAdvance);
     return QStringLiteral("%1 %2").arg(up, good);
 }
 

@@ -52,9 +52,11 @@ QString PageContext::print(quantity::Mass mass) const {
 }
 
 QString PageContext::print(QTime time) const {
-    return measures() == quantity::MeasureSystem::UsCustomary
-               ? wordsLocale().toString(time, QStringLiteral("h:mm AP"))
-               : wordsLocale().toString(time, QStringLiteral("HH:mm"));
+    //: A time format of Qt; AP or ap stands for "AM" and "PM" in capital or small letters.
+    const QString twelveHours = Words::tr("h:mm AP");
+    return wordsLocale().toString(time, measures() == quantity::MeasureSystem::UsCustomary
+                                            ? twelveHours
+                                            : QStringLiteral("HH:mm"));
 }
 
 QString PageContext::print(quantity::Temperature temperature) const {

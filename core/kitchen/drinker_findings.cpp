@@ -168,12 +168,12 @@ void addMeat(const BrewInput& input, const Brewed& brewed, const Catalogue& cata
         canChange ? Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some, or "
                             "use the low-meat variant of the pot.")
                   : Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some.");
-    findings.append(measured(makeFinding(Severity::Note, QStringLiteral("meat-left-too-long"),
-                                         text.arg(wordsLocale().toString(brewed.meatDays->best, 'f', 1),
-                                                  wordsLocale().toString(keeps)),
-                                         QStringLiteral("cuts")),
-                             brewed.meatDays->best, keeps, QStringLiteral("days"),
-                             cited(keeping.provenance(meat))));
+    findings.append(measured(
+        makeFinding(Severity::Note, QStringLiteral("meat-left-too-long"),
+                    text.arg(wordsLocale().toString(brewed.meatDays->best, 'f', 1),
+                             wordsLocale().toString(keeps)),
+                    QStringLiteral("cuts")),
+        brewed.meatDays->best, keeps, QStringLiteral("days"), cited(keeping.provenance(meat))));
 }
 } // namespace
 

@@ -230,13 +230,13 @@ private:
         const Figure& away = figure(QStringLiteral("boils-away"));
         const double lost = m_brewed.evaporatedMl.best / pot().water.toMillilitres();
         if (lost > away.value)
-            measure(
-                add(Severity::Caution, QStringLiteral("boils-away"),
-                    Say::tr("About %1 % of the water boils away. Put the lid on or top up with "
-                            "boiling water.")
-                        .arg(wordsLocale().toString(std::round(std::min(lost, 1.0) * 100.0), 'f', 0)),
-                    QStringLiteral("water")),
-                lost, away.value, away.unit, away.provenance);
+            measure(add(Severity::Caution, QStringLiteral("boils-away"),
+                        Say::tr("About %1 % of the water boils away. Put the lid on or top up with "
+                                "boiling water.")
+                            .arg(wordsLocale().toString(std::round(std::min(lost, 1.0) * 100.0),
+                                                        'f', 0)),
+                        QStringLiteral("water")),
+                    lost, away.value, away.unit, away.provenance);
     }
 
     void salt() {
@@ -248,7 +248,8 @@ private:
             add(Severity::Caution, QStringLiteral("too-salty"),
                 Say::tr("One cup of this stock holds about %1 mg of sodium, more than the %2 mg "
                         "of an adult's whole day. Use less salt.")
-                    .arg(wordsLocale().toString(aCup, 'f', 0), wordsLocale().toString(most.value, 'f', 0)),
+                    .arg(wordsLocale().toString(aCup, 'f', 0),
+                         wordsLocale().toString(most.value, 'f', 0)),
                 QStringLiteral("salt")),
             aCup, most.value, QStringLiteral("mg/cup"), most.provenance);
     }

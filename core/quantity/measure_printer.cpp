@@ -209,8 +209,7 @@ QString printAltitude(Length altitude, MeasureSystem system) {
     const double count = metric ? altitude.toMetres() : altitude.toFeet();
     if (!isPrintable(count))
         return noAmount();
-    return withUnit(withThousands(std::round(count) + 0.0), metric ? Unit::Metre : Unit::Foot,
-                    0);
+    return withUnit(withThousands(std::round(count) + 0.0), metric ? Unit::Metre : Unit::Foot, 0);
 }
 
 QString printVolumeRange(Volume low, Volume best, Volume high, MeasureSystem system) {

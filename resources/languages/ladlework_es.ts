@@ -1501,7 +1501,7 @@
     </message>
     <message>
         <source>If it comes again within %1: %2</source>
-        <translation>Si vuelve en menos de %1: %2</translation>
+        <translation>Si vuelve en un plazo de %1: %2</translation>
     </message>
     <message>
         <source>Felt %1: %2</source>
@@ -1857,6 +1857,11 @@
     <message>
         <source>tsp is a teaspoon, the small spoon. tbsp is a tablespoon, the large one.</source>
         <translation>cdta. es una cucharadita, la cuchara pequeña. cda. es una cucharada, la grande.</translation>
+    </message>
+    <message>
+        <source>h:mm AP</source>
+        <extracomment>A time format of Qt; AP or ap stands for &quot;AM&quot; and &quot;PM&quot; in capital or small letters.</extracomment>
+        <translation>h:mm&#xa0;ap</translation>
     </message>
 </context>
 <context>

@@ -39,18 +39,21 @@ TEST_F(HandoutCommandTest, PrintsAWeek) {
 }
 
 TEST_F(HandoutCommandTest, PrintsInTheLanguageAskedFor) {
-    const Ran ran = handout("Oakes", iso(monday), {QStringLiteral("--language"), QStringLiteral("es")});
+    const Ran ran =
+        handout("Oakes", iso(monday), {QStringLiteral("--language"), QStringLiteral("es")});
     ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
     EXPECT_EQ(ran.json().value(QStringLiteral("language")).toString(), QStringLiteral("es"));
-    EXPECT_TRUE(ran.json().value(QStringLiteral("title")).toString().contains(
-        QStringLiteral("semana del")));
+    EXPECT_TRUE(ran.json()
+                    .value(QStringLiteral("title"))
+                    .toString()
+                    .contains(QStringLiteral("semana del")));
     QProcess reader;
-    reader.start(QStringLiteral("pdftotext"), {folder.filePath(QStringLiteral("h.pdf")),
-                                               QStringLiteral("-")});
+    reader.start(QStringLiteral("pdftotext"),
+                 {folder.filePath(QStringLiteral("h.pdf")), QStringLiteral("-")});
     ASSERT_TRUE(reader.waitForFinished());
     const QString text = QString::fromUtf8(reader.readAllStandardOutput());
-    for (const char* words : {"La semana de un vistazo", "Enfríelo rápido", "A quién llamar",
-                              "página 1 de"})
+    for (const char* words :
+         {"La semana de un vistazo", "Enfríelo rápido", "A quién llamar", "página 1 de"})
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words;
     EXPECT_FALSE(text.contains(QStringLiteral("Whom to call")));
     EXPECT_EQ(handout("Oakes", iso(monday)).json().value(QStringLiteral("language")).toString(),
@@ -63,7 +66,8 @@ TEST_F(HandoutCommandTest, WritesThePagesAsPicturesToo) {
                     .refused({QStringLiteral("pages"), QStringLiteral("folder")}));
     EXPECT_FALSE(exists(QStringLiteral("h.pdf")));
     ASSERT_TRUE(QDir(folder.path()).mkdir(QStringLiteral("pages")));
-    const Ran ran = handout("Oakes", iso(monday), {QStringLiteral("--png"), QStringLiteral("pages")});
+    const Ran ran =
+        handout("Oakes", iso(monday), {QStringLiteral("--png"), QStringLiteral("pages")});
     ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
     const QJsonArray pictures = ran.json().value(QStringLiteral("pictures")).toArray();
     ASSERT_GT(pictures.size(), 3);
@@ -78,20 +82,17 @@ TEST_F(HandoutCommandTest, TakesThePartsOfATemplate) {
     EXPECT_FALSE(exists(QStringLiteral("h.pdf")));
     {
         const SystemClock clock;
-        const auto workbook =
-            store::Workbook::open(folder.filePath(QStringLiteral("w")), clock);
+        const auto workbook = store::Workbook::open(folder.filePath(QStringLiteral("w")), clock);
         ASSERT_TRUE(workbook);
         casebook::HandoutTemplate kept;
         kept.name = QStringLiteral("Kitchen only");
         kept.sections = {{casebook::HandoutPart::Shopping, true, {}, QStringLiteral("Be quick.")},
                          {casebook::HandoutPart::Keeping, true, {}, {}}};
-        ASSERT_TRUE((*workbook)->act(QStringLiteral("Kept a template"),
-                                     [&](store::Action& action) -> Outcome {
-                                         const auto added =
-                                             (*workbook)->practice().addHandoutTemplate(action,
-                                                                                        kept);
-                                         return added ? Outcome() : passOn(added);
-                                     }));
+        ASSERT_TRUE((*workbook)->act(
+            QStringLiteral("Kept a template"), [&](store::Action& action) -> Outcome {
+                const auto added = (*workbook)->practice().addHandoutTemplate(action, kept);
+                return added ? Outcome() : passOn(added);
+            }));
     }
     const Ran ran = handout("Oakes", iso(monday), {option, QStringLiteral("kitchen ONLY")});
     ASSERT_EQ(ran.status, 0) << ran.complaint.constData();

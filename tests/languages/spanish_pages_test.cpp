@@ -69,8 +69,8 @@ QSet<QString> englishOnly() {
         else if (xml.name() == u"numerusform")
             translations += QLatin1Char(' ') + xml.readElementText();
         else if (xml.name() == u"translation")
-            translations += QLatin1Char(' ') +
-                            xml.readElementText(QXmlStreamReader::IncludeChildElements);
+            translations +=
+                QLatin1Char(' ') + xml.readElementText(QXmlStreamReader::IncludeChildElements);
     }
     const QLocale locale(QLocale::English);
     for (int day = 1; day <= 7; ++day)
@@ -112,8 +112,8 @@ void expectNoEnglish(const Document& document, const casebook::FamilyRecords& re
     const QStringList typed = typedIn(records);
     for (const QString& line : plainLines(document)) {
         const QSet<QString> left = wordsOf(withoutTyped(line, typed)) & stop;
-        EXPECT_TRUE(left.isEmpty()) << qPrintable(left.values().join(QLatin1Char(' '))) << " in: "
-                                    << qPrintable(line);
+        EXPECT_TRUE(left.isEmpty())
+            << qPrintable(left.values().join(QLatin1Char(' '))) << " in: " << qPrintable(line);
     }
 }
 
@@ -142,7 +142,8 @@ TEST(SpanishPagesTest, theHandMadeFamilyReadsNoEnglish) {
 
 TEST(SpanishPagesTest, theStopListFindsEnglish) {
     const QSet<QString> stop = englishOnly();
-    for (const char* word : {"stock", "monday", "november", "chicken", "cups", "strain", "doctor's"})
+    for (const char* word :
+         {"stock", "monday", "november", "chicken", "cups", "strain", "doctor's"})
         EXPECT_FALSE((wordsOf(QString::fromLatin1(word)) & stop).isEmpty()) << word;
     for (const char* word : {"caldo", "no", "lunes", "total"})
         EXPECT_TRUE((wordsOf(QString::fromLatin1(word)) & stop).isEmpty()) << word;
@@ -151,8 +152,8 @@ TEST(SpanishPagesTest, theStopListFindsEnglish) {
 TEST(SpanishPagesTest, everyFamilyOfTheSampleReadsNoEnglish) {
     const QTemporaryDir folder;
     const FixedClock clock(QDateTime(QDate(2026, 11, 25), QTime(18, 0), Qt::UTC));
-    const auto made = exchange::createSamplePractice(folder.filePath(QStringLiteral("w")),
-                                                     catalogue(), clock);
+    const auto made =
+        exchange::createSamplePractice(folder.filePath(QStringLiteral("w")), catalogue(), clock);
     ASSERT_TRUE(made);
     for (const people::Family& family : (*made)->families().families()) {
         const casebook::FamilyRecords records = (*made)->records(family.id).value();

@@ -25,10 +25,10 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_name(new TextField(this)),
       m_contact(new NoteEdit(this)), m_status(new QComboBox(this)), m_since(new DayEdit(this)),
       m_review(new DayEdit(this)), m_measures(new QComboBox(this)), m_paper(new QComboBox(this)),
-      m_language(new QComboBox(this)),
-      m_zone(new QComboBox(this)), m_altitude(new AltitudeEdit(this)),
-      m_fridge(new VolumeEdit(this)), m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)),
-      m_remarks(new NoteEdit(this)), m_problem(new ProblemLine(this)) {
+      m_language(new QComboBox(this)), m_zone(new QComboBox(this)),
+      m_altitude(new AltitudeEdit(this)), m_fridge(new VolumeEdit(this)),
+      m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)), m_remarks(new NoteEdit(this)),
+      m_problem(new ProblemLine(this)) {
     auto* family = new Section(tr("Family"), this);
     auto* left = new QFormLayout;
     left->addRow(tr("&Name"), m_name);

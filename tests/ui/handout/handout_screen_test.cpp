@@ -103,7 +103,8 @@ TEST_F(HandoutScreenTest, TheLanguageChangesThePagesAndNothingElse) {
     class : public QObject {
     public:
         bool eventFilter(QObject* /*watched*/, QEvent* event) override {
-            changes += event->type() == QEvent::LanguageChange || event->type() == QEvent::LocaleChange;
+            changes +=
+                event->type() == QEvent::LanguageChange || event->type() == QEvent::LocaleChange;
             return false;
         }
         int changes = 0;

@@ -69,28 +69,29 @@ TEST_P(SpanishPrintTest, EveryWordOfTheModelIsRead) {
     QSet<QString> read;
     for (const PdfWord& word : wordsOfPdf(*pdf))
         read.insert(lettersOf(word.text));
-    static const QRegularExpression blanks(QStringLiteral("\\s+"));
+    // The colons between the two halves of a pair are not drawn.
+    static const QRegularExpression blanks(QStringLiteral(":?\\s+"),
+                                           QRegularExpression::UseUnicodePropertiesOption);
     for (const QString& line : handout::plainLines(document))
         for (const QString& word : line.split(blanks, Qt::SkipEmptyParts))
-            EXPECT_TRUE(read.contains(lettersOf(word))) << word.toStdString() << " broken or lost in: "
-                                                        << line.toStdString();
+            EXPECT_TRUE(read.contains(lettersOf(word)) ||
+                        read.contains(lettersOf(word) + QLatin1Char(':')))
+                << word.toStdString() << " broken or lost in: " << line.toStdString();
 }
 
 TEST_P(SpanishPrintTest, TheFooterCountsThePagesInSpanish) {
     const PageLayout layout = layOut(spanishPages(GetParam()));
     const QString first = wordsOf(layout, 0);
-    EXPECT_TRUE(first.contains(
-        QStringLiteral("página 1 de %1").arg(layout.pages.size())))
+    EXPECT_TRUE(first.contains(QStringLiteral("página 1 de %1").arg(layout.pages.size())))
         << first.toStdString();
     EXPECT_TRUE(first.contains(QStringLiteral("impreso el 4 de noviembre de 2026")));
 }
 
 INSTANTIATE_TEST_SUITE_P(
     Papers, SpanishPrintTest,
-    ::testing::Values(
-        PrintCase{people::Paper::Letter, false, quantity::MeasureSystem::UsCustomary},
-        PrintCase{people::Paper::Letter, true, quantity::MeasureSystem::UsCustomary},
-        PrintCase{people::Paper::A4, false, quantity::MeasureSystem::Metric},
-        PrintCase{people::Paper::A4, true, quantity::MeasureSystem::Metric}));
+    ::testing::Values(PrintCase{people::Paper::Letter, false, quantity::MeasureSystem::UsCustomary},
+                      PrintCase{people::Paper::Letter, true, quantity::MeasureSystem::UsCustomary},
+                      PrintCase{people::Paper::A4, false, quantity::MeasureSystem::Metric},
+                      PrintCase{people::Paper::A4, true, quantity::MeasureSystem::Metric}));
 
 } // namespace ladlework::ui
