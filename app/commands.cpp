@@ -48,9 +48,12 @@ Command handoutCommand() {
             "A week begins on a Monday: for another day the Monday before it is taken, and the\n"
             "output says so. Without --paper the family's own; without --names first names.\n"
             "With --names none the names of members are left out; the words of pots and notes\n"
-            "stay as they were written. --template takes the parts, their order and the words of a\n"
-            "template that the workbook keeps; cautions stay with every pot and ladder. --png also\n"
-            "writes each page as a picture into the folder DIR (page-1.png ...), label sheets too.\n"
+            "stay as they were written. --template takes the parts, their order and the words of "
+            "a\n"
+            "template that the workbook keeps; cautions stay with every pot and ladder. --png "
+            "also\n"
+            "writes each page as a picture into the folder DIR (page-1.png ...), label sheets "
+            "too.\n"
             "FILE.pdf and the pictures are replaced when they are there, a workbook never."),
         runHandout,
         1,

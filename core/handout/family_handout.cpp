@@ -117,8 +117,8 @@ QList<Card> cardsOf(const PageContext& context, const HandoutSection& section) {
     return cards;
 }
 
-/// On the cover they stand below the week, where a letter begins; elsewhere above all else. No words
-/// fit on a label.
+/// On the cover they stand below the week, where a letter begins; elsewhere above all else. No
+/// words fit on a label.
 void addOwnWords(Card& card, const HandoutSection& section) {
     if (section.part == HandoutPart::OwnWords || section.part == HandoutPart::JarLabels)
         return;
@@ -144,9 +144,11 @@ QList<HandoutSection> printedSections(const QList<HandoutSection>& sections) {
     const bool there =
         std::ranges::find(printed, HandoutPart::Cautions, &HandoutSection::part) != printed.end();
     if (!there && needsCautions(printed)) {
-        const auto hidden = std::ranges::find(sections, HandoutPart::Cautions, &HandoutSection::part);
-        printed.append(hidden == sections.end() ? HandoutSection{HandoutPart::Cautions, true, {}, {}}
-                                                : *hidden);
+        const auto hidden =
+            std::ranges::find(sections, HandoutPart::Cautions, &HandoutSection::part);
+        printed.append(hidden == sections.end()
+                           ? HandoutSection{HandoutPart::Cautions, true, {}, {}}
+                           : *hidden);
     }
     return printed;
 }

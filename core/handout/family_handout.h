@@ -13,10 +13,10 @@ enum class Names { Full, First, None };
 /// What the sheets of jar labels hold.
 struct JarLabelChoice {
     std::optional<casebook::LabelStock> stock; ///< else labelStockFor()
-    quantity::Volume jar;   ///< what a jar is filled with; 0: usualJar()
-    bool planned = true;    ///< a label for each jar that the pots of the week are expected to fill
-    bool onHand = false;    ///< a label for each lot that is kept now
-    int placesUsed = 0;     ///< labels gone from the first sheet; 0 to 399
+    quantity::Volume jar;                      ///< what a jar is filled with; 0: usualJar()
+    bool planned = true; ///< a label for each jar that the pots of the week are expected to fill
+    bool onHand = false; ///< a label for each lot that is kept now
+    int placesUsed = 0;  ///< labels gone from the first sheet; 0 to 399
     friend bool operator==(const JarLabelChoice&, const JarLabelChoice&) = default;
 };
 
@@ -39,8 +39,7 @@ Document familyHandout(const casebook::Casebook& casebook, const HandoutOptions&
 
 /// The sections that are printed: those shown, and the cautions at the end when they are not among
 /// them though a pot or a ladder is.
-QList<casebook::HandoutSection>
-printedSections(const QList<casebook::HandoutSection>& sections);
+QList<casebook::HandoutSection> printedSections(const QList<casebook::HandoutSection>& sections);
 /// True when a pot or a ladder is shown, so that the cautions may not be left out.
 bool needsCautions(const QList<casebook::HandoutSection>& sections);
 
@@ -51,8 +50,8 @@ QString& ownWordsOf(QList<casebook::HandoutSection>& sections, casebook::Handout
 /// or "Member 1".
 QString calledName(const casebook::Casebook& casebook, MemberId member, Names names);
 
-/// The labels that a family's handout is printed on when none are chosen: the first of the practice,
-/// else sheets of the family's paper in a usual size.
+/// The labels that a family's handout is printed on when none are chosen: the first of the
+/// practice, else sheets of the family's paper in a usual size.
 casebook::LabelStock labelStockFor(const casebook::FamilyRecords& records);
 /// The sizes of labels that are common for a paper, to begin with.
 casebook::LabelStock usualLabelStock(people::Paper paper);

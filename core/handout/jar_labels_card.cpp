@@ -107,8 +107,8 @@ quantity::Volume usualJar(quantity::MeasureSystem measures) {
 
 casebook::LabelStock usualLabelStock(people::Paper paper) {
     casebook::LabelStock stock;
-    stock.name = paper == people::Paper::A4 ? Words::tr("A4, 14 labels")
-                                            : Words::tr("Letter, 10 labels");
+    stock.name =
+        paper == people::Paper::A4 ? Words::tr("A4, 14 labels") : Words::tr("Letter, 10 labels");
     if (paper == people::Paper::Letter)
         return stock;
     stock.pageWidthMm = 210;

@@ -17,8 +17,8 @@ QString importedColumns() {
 
 Table sheet(const PageContext& context) {
     Table table;
-    table.header = {Words::tr("Day"),      Words::tr("Member"),   Words::tr("Asked"),
-                    Words::tr("Amount"),   Words::tr("Reaction"), Words::tr("Strength"),
+    table.header = {Words::tr("Day"),    Words::tr("Member"),   Words::tr("Asked"),
+                    Words::tr("Amount"), Words::tr("Reaction"), Words::tr("Strength"),
                     Words::tr("Note")};
     table.weights = {1.0, 1.0, 1.0, 1.1, 2.2, 0.9, 1.8};
     for (int day = 0; day < week::daysAWeek; ++day) {
@@ -29,15 +29,15 @@ Table sheet(const PageContext& context) {
             if (!standing.ladder || isTooYoung(standing))
                 continue;
             const quantity::Volume asked = context.amounts(standing.member.id).value(day);
-            table.rows.append(
-                QList<Cell>{{date, members == 0, false},
-                            {context.called(standing), true, false},
-                            {asked > quantity::Volume() ? context.print(asked) : QStringLiteral("-"),
-                             false, false},
-                            {},
-                            {},
-                            {},
-                            {}});
+            table.rows.append(QList<Cell>{
+                {date, members == 0, false},
+                {context.called(standing), true, false},
+                {asked > quantity::Volume() ? context.print(asked) : QStringLiteral("-"), false,
+                 false},
+                {},
+                {},
+                {},
+                {}});
             ++members;
         }
         table.rowsTogether = members;
@@ -56,12 +56,13 @@ Card logSheetCard(const PageContext& context) {
         card.blocks.append(Paragraph{Words::tr("Nobody has an amount to drink yet.")});
         return card;
     }
-    card.blocks.append(Paragraph{
-        Words::tr("Fill in a line for each person each night. Write how much was drunk, or 0. Write "
-                  "what was felt and how strong it was: 0 is nothing, 10 is the worst there is.")});
+    card.blocks.append(Paragraph{Words::tr(
+        "Fill in a line for each person each night. Write how much was drunk, or 0. Write "
+        "what was felt and how strong it was: 0 is nothing, 10 is the worst there is.")});
     card.blocks.append(table);
     card.blocks.append(Paragraph{
-        Words::tr("To type this sheet in as a table: its first line is \"%1\". Write each day as %2.")
+        Words::tr(
+            "To type this sheet in as a table: its first line is \"%1\". Write each day as %2.")
             .arg(importedColumns(), context.options().week.toString(Qt::ISODate)),
         true});
     return card;

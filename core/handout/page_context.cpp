@@ -19,14 +19,14 @@ PageContext::PageContext(const casebook::Casebook& casebook, HandoutOptions opti
     : m_casebook(casebook), m_options(std::move(options)), m_plan(casebook.plan(m_options.week)) {}
 
 QString PageContext::called(MemberId member) const {
-    return calledName(m_casebook, member, m_options.names);
+    return isolated(calledName(m_casebook, member, m_options.names));
 }
 
 QString PageContext::familyCalled() const {
     if (m_options.names == Names::None)
         return {};
     if (m_options.names == Names::Full)
-        return m_casebook.records().family.name;
+        return isolated(m_casebook.records().family.name);
     QStringList names;
     for (const people::Member& member : m_casebook.records().members)
         names.append(called(member.id));
@@ -113,6 +113,15 @@ Facts PageContext::whomToCall() const {
     else if (!who.isEmpty())
         facts.pairs.append({Words::tr("Your practice"), who});
     return facts;
+}
+
+QString isolated(const QString& text) {
+    const bool rightToLeft = std::ranges::any_of(text, [](QChar letter) {
+        return letter.direction() == QChar::DirR || letter.direction() == QChar::DirAL;
+    });
+    constexpr QChar firstStrongIsolate(0x2068);
+    constexpr QChar popIsolate(0x2069);
+    return rightToLeft ? QString(firstStrongIsolate + text + popIsolate) : text;
 }
 
 bool isTooYoung(const casebook::Standing& standing) {

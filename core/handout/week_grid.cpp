@@ -24,9 +24,10 @@ QList<Cell> stoveRow(const PageContext& context) {
             for (const week::Placement& cooking : context.cookingsOf(pot->id)) {
                 if (cooking.day != date)
                     continue;
-                pots.append(cooking.start.isValid()
-                                ? Words::tr("%1, %2").arg(pot->name, context.print(cooking.start))
-                                : pot->name);
+                pots.append(
+                    cooking.start.isValid()
+                        ? Words::tr("%1, %2").arg(isolated(pot->name), context.print(cooking.start))
+                        : pot->name);
             }
         }
         row.append(Cell{pots.join(QLatin1Char('\n')), false, false});

@@ -42,7 +42,8 @@ TEST_F(HandoutCommandTest, WritesThePagesAsPicturesToo) {
                     .refused({QStringLiteral("pages"), QStringLiteral("folder")}));
     EXPECT_FALSE(exists(QStringLiteral("h.pdf")));
     ASSERT_TRUE(QDir(folder.path()).mkdir(QStringLiteral("pages")));
-    const Ran ran = handout("Oakes", iso(monday), {QStringLiteral("--png"), QStringLiteral("pages")});
+    const Ran ran =
+        handout("Oakes", iso(monday), {QStringLiteral("--png"), QStringLiteral("pages")});
     ASSERT_EQ(ran.status, 0) << ran.complaint.constData();
     const QJsonArray pictures = ran.json().value(QStringLiteral("pictures")).toArray();
     ASSERT_GT(pictures.size(), 3);
@@ -57,20 +58,17 @@ TEST_F(HandoutCommandTest, TakesThePartsOfATemplate) {
     EXPECT_FALSE(exists(QStringLiteral("h.pdf")));
     {
         const SystemClock clock;
-        const auto workbook =
-            store::Workbook::open(folder.filePath(QStringLiteral("w")), clock);
+        const auto workbook = store::Workbook::open(folder.filePath(QStringLiteral("w")), clock);
         ASSERT_TRUE(workbook);
         casebook::HandoutTemplate kept;
         kept.name = QStringLiteral("Kitchen only");
         kept.sections = {{casebook::HandoutPart::Shopping, true, {}, QStringLiteral("Be quick.")},
                          {casebook::HandoutPart::Keeping, true, {}, {}}};
-        ASSERT_TRUE((*workbook)->act(QStringLiteral("Kept a template"),
-                                     [&](store::Action& action) -> Outcome {
-                                         const auto added =
-                                             (*workbook)->practice().addHandoutTemplate(action,
-                                                                                        kept);
-                                         return added ? Outcome() : passOn(added);
-                                     }));
+        ASSERT_TRUE((*workbook)->act(
+            QStringLiteral("Kept a template"), [&](store::Action& action) -> Outcome {
+                const auto added = (*workbook)->practice().addHandoutTemplate(action, kept);
+                return added ? Outcome() : passOn(added);
+            }));
     }
     const Ran ran = handout("Oakes", iso(monday), {option, QStringLiteral("kitchen ONLY")});
     ASSERT_EQ(ran.status, 0) << ran.complaint.constData();

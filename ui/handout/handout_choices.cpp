@@ -118,8 +118,7 @@ casebook::HandoutTemplate HandoutScreen::templateNow() const {
     now.largePrint = m_now.options.largePrint;
     // What is kept must hold to what is printed.
     for (casebook::HandoutSection& section : now.sections)
-        if (section.part == casebook::HandoutPart::Cautions &&
-            handout::needsCautions(now.sections))
+        if (section.part == casebook::HandoutPart::Cautions && handout::needsCautions(now.sections))
             section.shown = true;
     return now;
 }
@@ -149,8 +148,8 @@ void HandoutScreen::keepTemplate(const QString& name) {
 }
 
 void HandoutScreen::keepStock(const QString& name) {
-    casebook::LabelStock stock = m_side->labels()->choice().stock.value_or(
-        handout::labelStockFor(book().records()));
+    casebook::LabelStock stock =
+        m_side->labels()->choice().stock.value_or(handout::labelStockFor(book().records()));
     stock.id = {};
     stock.name = name;
     const std::optional<LabelStockId> made = m_kept.add(stock);

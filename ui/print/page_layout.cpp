@@ -47,10 +47,9 @@ int footerLines(const handout::Document& document, const PrintStyle& style, doub
 /// The height of a line of the footer: names in some scripts need more than Latin letters.
 double footerLine(const handout::Document& document, const PrintStyle& style) {
     constexpr double noLimit = 1e6;
-    return std::max(
-        breakText(document.footer, style.footer, noLimit, footerSpacing).heightOf(0, 1),
-        breakText(footerRight(document, 1, 1), style.footer, noLimit, footerSpacing)
-            .heightOf(0, 1));
+    return std::max(breakText(document.footer, style.footer, noLimit, footerSpacing).heightOf(0, 1),
+                    breakText(footerRight(document, 1, 1), style.footer, noLimit, footerSpacing)
+                        .heightOf(0, 1));
 }
 
 PageLayout emptyLayout(const handout::Document& document, const PrintStyle& style) {

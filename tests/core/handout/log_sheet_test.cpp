@@ -98,8 +98,8 @@ TEST_F(LogSheetTest, theNamesOnItAreUnderstoodHoweverTheyWereChosen) {
 TEST_F(LogSheetTest, saysHowToTypeItInWithTheWordsOfTheImport) {
     const Card card = sheet();
     const QString text = textOf(card);
-    EXPECT_TRUE(text.contains(
-        QStringLiteral("\"day, member, asked, amount, reaction, strength, note\"")));
+    EXPECT_TRUE(
+        text.contains(QStringLiteral("\"day, member, asked, amount, reaction, strength, note\"")));
     EXPECT_TRUE(text.contains(QStringLiteral("2026-11-02")));
     EXPECT_EQ(tableOf(card).header.join(QStringLiteral(", ")).toLower(),
               QStringLiteral("day, member, asked, amount, reaction, strength, note"));

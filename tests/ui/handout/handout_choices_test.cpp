@@ -180,7 +180,8 @@ TEST_F(HandoutChoicesTest, SavesThePagesAsPicturesAndAsksBeforeReplacingThem) {
     EXPECT_EQ(folder.entryList({QStringLiteral("week-*.png")}).size(), pages().pages.size());
     m_family.desk().confirmAnswer = false;
     m_screen.savePictures();
-    EXPECT_EQ(m_family.desk().asked.size(), 3) << "where to, where to again, and whether to replace";
+    EXPECT_EQ(m_family.desk().asked.size(), 3)
+        << "where to, where to again, and whether to replace";
 }
 
 TEST_F(HandoutChoicesTest, WhatAPrinterCannotReachIsTold) {
