@@ -10,9 +10,6 @@ namespace {
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Handout)
 };
-
-/// As many first names as a footer holds.
-constexpr qsizetype namesInAFooter = 4;
 } // namespace
 
 PageContext::PageContext(const casebook::Casebook& casebook, HandoutOptions options)
@@ -23,18 +20,7 @@ QString PageContext::called(MemberId member) const {
 }
 
 QString PageContext::familyCalled() const {
-    if (m_options.names == Names::None)
-        return {};
-    if (m_options.names == Names::Full)
-        return isolated(m_casebook.records().family.name);
-    QStringList names;
-    for (const people::Member& member : m_casebook.records().members)
-        names.append(called(member.id));
-    if (names.size() <= namesInAFooter)
-        return names.join(QStringLiteral(", "));
-    return Words::tr("%1 and %2 more")
-        .arg(names.first(namesInAFooter - 1).join(QStringLiteral(", ")))
-        .arg(names.size() - namesInAFooter + 1);
+    return isolated(casebook::calledFamily(m_casebook, m_options.names));
 }
 
 QString PageContext::weekday(QDate day) {
