@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/outside.h"
+#include "casebook/called_name.h"
 #include "casebook/family_records.h"
 #include "store/workbook.h"
 
@@ -36,6 +37,9 @@ public:
     /// The whole number given with an option, or `otherwise` without it.
     [[nodiscard]] Result<qint64> number(const QString& option, qint64 otherwise, qint64 least,
                                         qint64 most) const;
+    /// The day that must be given with an option, at most ten years before `today` and one after: a
+    /// year mistyped would otherwise be played through day by day.
+    [[nodiscard]] Result<QDate> neededDay(const QString& option, QDate today) const;
 
 private:
     QStringList m_positional;
@@ -61,6 +65,7 @@ Result<Answer> runSample(const Words& words, const Outside& outside);
 Result<Answer> runReckon(const Words& words, const Outside& outside);
 Result<Answer> runHandout(const Words& words, const Outside& outside);
 Result<Answer> runImport(const Words& words, const Outside& outside);
+Result<Answer> runExport(const Words& words, const Outside& outside);
 Result<Answer> runVerify(const Words& words, const Outside& outside);
 
 // What several commands do.
@@ -71,6 +76,14 @@ tl::unexpected<Problem> inFile(const QString& path, Problem problem);
 Result<QByteArray> readInput(const QString& path);
 /// BadInput when the folder that a file is to be written to does not exist.
 Outcome checkFolder(const QString& path);
+/// The same, and Refused when the file is the workbook itself, under whatever name.
+Outcome checkTarget(const QString& out, const QString& workbook);
+/// BadInput at the option.
+tl::unexpected<Problem> badOption(const QString& option, const QString& mustBe);
+/// How people are named, as --names says; first names without it.
+Result<casebook::Names> namesFrom(const Words& words);
+/// The one family with this name (case does not matter).
+Result<FamilyId> familyNamed(store::Workbook& workbook, const QString& name);
 /// Opens a workbook that must exist.
 Result<std::unique_ptr<store::Workbook>> openWorkbook(const QString& path, store::Opening opening,
                                                       const Outside& outside);

@@ -25,12 +25,13 @@ Command sample() {
 Command reckon() {
     return {
         QStringLiteral("reckon"),
-        QStringLiteral("reckon pot|cooling|ladder|patterns FILE.json"),
+        QStringLiteral("reckon pot|cooling|ladder|patterns|week FILE.json"),
         say("Does one computation; JSON on standard output.\n\n"
             "pot       what comes out of a pot, and who may drink it\n"
             "cooling   how fast stock cools, and in how many containers it passes\n"
             "ladder    a climb replayed day by day, and when it may reach its target\n"
-            "patterns  days with something taken against days with a reaction\n\n"
+            "patterns  days with something taken against days with a reaction\n"
+            "week      which pots on which days, proven the best; and what is in the way\n\n"
             "FILE.json is one object with SI units in the names of its keys. An unknown key, a\n"
             "missing key, a wrong type or a number out of range is refused with its place."),
         runReckon,
@@ -79,6 +80,27 @@ Command import() {
         {QStringLiteral("family"), QStringLiteral("log"), QStringLiteral("dry-run!")}};
 }
 
+Command exportCommand() {
+    return {
+        QStringLiteral("export"),
+        QStringLiteral("export WORKBOOK [--family NAME] --as csv|json|ics --out PATH "
+                       "[--week YYYY-MM-DD] [--names full|first|none]"),
+        say("Writes what the workbook holds for other programs.\n\n"
+            "ics   a calendar (iCalendar) of one week: when to cook and what to add when, the\n"
+            "      limits of cooling, last days of stock, new tries, the next review. Without\n"
+            "      --family all families in one calendar. A week begins on a Monday: for another\n"
+            "      day the Monday before it is taken, and the output says so; without --week it\n"
+            "      is this week. Without --names first names. Read into the same calendar again,\n"
+            "      the entries are brought up to date.\n"
+            "csv   the whole log of the family given with --family, as \"import\" reads it\n"
+            "json  not written yet\n\n"
+            "PATH is replaced when it is there, a workbook never; only its owner may read it."),
+        runExport,
+        1,
+        {QStringLiteral("family"), QStringLiteral("as"), QStringLiteral("out"),
+         QStringLiteral("week"), QStringLiteral("names")}};
+}
+
 Command verify() {
     return {QStringLiteral("verify"),
             QStringLiteral("verify WORKBOOK"),
@@ -92,7 +114,8 @@ Command verify() {
 } // namespace
 
 const QList<Command>& commands() {
-    static const QList<Command> all{sample(), reckon(), handoutCommand(), import(), verify()};
+    static const QList<Command> all{sample(), reckon(),        handoutCommand(),
+                                    import(), exportCommand(), verify()};
     return all;
 }
 

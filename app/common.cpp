@@ -27,24 +27,6 @@ Outcome checkThere(const QString& path) {
     return {};
 }
 
-/// The one family with this name.
-Result<FamilyId> familyNamed(store::Workbook& workbook, const QString& name) {
-    QList<FamilyId> found;
-    for (const people::Family& family : workbook.families().families())
-        if (family.name.compare(name.trimmed(), Qt::CaseInsensitive) == 0)
-            found.append(family.id);
-    if (found.isEmpty())
-        return problem(Problem::Kind::NotFound,
-                       say("The workbook has no family called \"%1\".").arg(name), workbook.path());
-    if (found.size() > 1)
-        return problem(Problem::Kind::BadInput,
-                       say("The workbook has %1 families called \"%2\"; rename one in the window.")
-                           .arg(found.size())
-                           .arg(name),
-                       workbook.path());
-    return found.first();
-}
-
 } // namespace
 
 tl::unexpected<Problem> inFile(const QString& path, Problem problem) {
@@ -76,6 +58,48 @@ Outcome checkFolder(const QString& path) {
     if (!file.absoluteDir().exists())
         return problem(Problem::Kind::BadInput, say("There is no such folder to write to."), path);
     return {};
+}
+
+Outcome checkTarget(const QString& out, const QString& workbook) {
+    const QString target = QFileInfo(out).canonicalFilePath();
+    if (!target.isEmpty() && target == QFileInfo(workbook).canonicalFilePath())
+        return problem(Problem::Kind::Refused,
+                       say("This is the workbook itself; name another file."), out);
+    return checkFolder(out);
+}
+
+tl::unexpected<Problem> badOption(const QString& option, const QString& mustBe) {
+    return problem(Problem::Kind::BadInput, say("This must be %1.").arg(mustBe),
+                   QStringLiteral("--") + option);
+}
+
+Result<casebook::Names> namesFrom(const Words& words) {
+    const QString option = QStringLiteral("names");
+    const QString names = words.value(option);
+    if (!words.has(option) || names == QStringLiteral("first"))
+        return casebook::Names::First;
+    if (names == QStringLiteral("full"))
+        return casebook::Names::Full;
+    if (names == QStringLiteral("none"))
+        return casebook::Names::None;
+    return badOption(option, say("full, first or none"));
+}
+
+Result<FamilyId> familyNamed(store::Workbook& workbook, const QString& name) {
+    QList<FamilyId> found;
+    for (const people::Family& family : workbook.families().families())
+        if (family.name.compare(name.trimmed(), Qt::CaseInsensitive) == 0)
+            found.append(family.id);
+    if (found.isEmpty())
+        return problem(Problem::Kind::NotFound,
+                       say("The workbook has no family called \"%1\".").arg(name), workbook.path());
+    if (found.size() > 1)
+        return problem(Problem::Kind::BadInput,
+                       say("The workbook has %1 families called \"%2\"; rename one in the window.")
+                           .arg(found.size())
+                           .arg(name),
+                       workbook.path());
+    return found.first();
 }
 
 Result<std::unique_ptr<store::Workbook>> openWorkbook(const QString& path, store::Opening opening,

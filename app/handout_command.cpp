@@ -17,36 +17,6 @@ QString say(const char* sentence) {
     return QCoreApplication::translate("CommandLine", sentence);
 }
 
-tl::unexpected<Problem> badOption(const QString& option, const QString& words) {
-    return problem(Problem::Kind::BadInput, say("This must be %1.").arg(words),
-                   QStringLiteral("--") + option);
-}
-
-constexpr int mostYearsBack = 10;
-constexpr int mostYearsAhead = 1;
-
-/// A year mistyped would otherwise be played through day by day.
-Outcome checkWeek(QDate day, QDate today) {
-    const QDate first = today.addYears(-mostYearsBack);
-    const QDate last = today.addYears(mostYearsAhead);
-    if (day >= first && day <= last)
-        return {};
-    return badOption(QStringLiteral("week"),
-                     say("a day from %1 to %2: at most %3 years back and %4 year ahead")
-                         .arg(first.toString(Qt::ISODate), last.toString(Qt::ISODate))
-                         .arg(mostYearsBack)
-                         .arg(mostYearsAhead));
-}
-
-/// The pages never take the place of the workbook they are printed from, under whatever name.
-Outcome checkTarget(const QString& out, const QString& workbook) {
-    const QString target = QFileInfo(out).canonicalFilePath();
-    if (!target.isEmpty() && target == QFileInfo(workbook).canonicalFilePath())
-        return problem(Problem::Kind::Refused,
-                       say("This is the workbook itself; name another file for the pages."), out);
-    return checkFolder(out);
-}
-
 /// The folder for the pictures must be there.
 Outcome checkPictures(const Words& words) {
     const QString option = QStringLiteral("png");
@@ -91,24 +61,16 @@ Outcome useTemplate(handout::HandoutOptions& options, const Words& words,
 
 Result<handout::HandoutOptions> optionsFrom(const Words& words, QDate today) {
     handout::HandoutOptions options;
-    const auto week = words.needed(QStringLiteral("week"));
-    if (!week)
-        return passOn(week);
-    const QDate day = QDate::fromString(*week, QStringLiteral("yyyy-MM-dd"));
-    if (!day.isValid() || week->size() != 10)
-        return badOption(QStringLiteral("week"), say("a day written as YYYY-MM-DD"));
-    if (const Outcome near = checkWeek(day, today); !near)
-        return passOn(near);
-    options.week = week::weekStart(day);
+    const auto day = words.neededDay(QStringLiteral("week"), today);
+    if (!day)
+        return passOn(day);
+    options.week = week::weekStart(*day);
     options.largePrint = words.has(QStringLiteral("large-print"));
 
-    const QString names = words.value(QStringLiteral("names"));
-    if (names == QStringLiteral("full"))
-        options.names = handout::Names::Full;
-    else if (names == QStringLiteral("none"))
-        options.names = handout::Names::None;
-    else if (words.has(QStringLiteral("names")) && names != QStringLiteral("first"))
-        return badOption(QStringLiteral("names"), say("full, first or none"));
+    const auto names = namesFrom(words);
+    if (!names)
+        return passOn(names);
+    options.names = *names;
 
     const QString paper = words.value(QStringLiteral("paper"));
     if (paper == QStringLiteral("letter"))

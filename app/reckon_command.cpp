@@ -4,6 +4,7 @@
 #include "intake/reckon_patterns.h"
 #include "kitchen/reckon_cooling.h"
 #include "kitchen/reckon_pot.h"
+#include "week/reckon_week.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -33,6 +34,7 @@ const std::array computations{
     Computation{QLatin1String("cooling"), kitchen::reckonCooling},
     Computation{QLatin1String("ladder"), intake::reckonLadder},
     Computation{QLatin1String("patterns"), intake::reckonPatterns},
+    Computation{QLatin1String("week"), week::reckonWeek},
 };
 
 /// "pot, ladder and patterns"

@@ -70,4 +70,23 @@ Result<qint64> Words::number(const QString& option, qint64 otherwise, qint64 lea
     return number;
 }
 
+Result<QDate> Words::neededDay(const QString& option, QDate today) const {
+    const auto text = needed(option);
+    if (!text)
+        return passOn(text);
+    const QDate day = QDate::fromString(*text, QStringLiteral("yyyy-MM-dd"));
+    if (!day.isValid() || text->size() != 10)
+        return badOption(option, say("a day written as YYYY-MM-DD"));
+    constexpr int mostYearsBack = 10;
+    constexpr int mostYearsAhead = 1;
+    const QDate first = today.addYears(-mostYearsBack);
+    const QDate last = today.addYears(mostYearsAhead);
+    if (day < first || day > last)
+        return badOption(option, say("a day from %1 to %2: at most %3 years back and %4 year ahead")
+                                     .arg(first.toString(Qt::ISODate), last.toString(Qt::ISODate))
+                                     .arg(mostYearsBack)
+                                     .arg(mostYearsAhead));
+    return day;
+}
+
 } // namespace ladlework::app

@@ -1,12 +1,12 @@
 #pragma once
 
 #include "casebook/family_records.h"
+#include "casebook/week_ahead.h"
 #include "intake/ladder_machine.h"
 #include "intake/projection.h"
 #include "kitchen/brew.h"
 #include "kitchen/calibration.h"
 #include "kitchen/container.h"
-#include "week/week_outlook.h"
 
 #include <memory>
 #include <optional>
@@ -101,11 +101,13 @@ public:
 
     /// The plan of a week (by its Monday); an empty one when none is stored.
     [[nodiscard]] week::WeekPlan plan(QDate weekStart) const;
-    /// How that plan goes, with stock on hand and the yields of the pots. In the week of today only
-    /// today and the days after it ask for stock, and a cooking of the past counts with what the
-    /// log leaves of it unless its lots were stored. A later week starts with what the weeks before
-    /// it leave over (up to four weeks ahead). A week that is over is shown as it was planned.
-    [[nodiscard]] week::OutlookInput outlookInput(const week::WeekPlan& plan) const;
+    /// The week as the planner sees it, with stock on hand and the yields of the pots. In the week
+    /// of today only today and the days after it are in it, and a cooking of the past counts with
+    /// what the log leaves of it unless its lots were stored. A later week starts with what the
+    /// weeks before it leave over (up to four weeks ahead). A week that is over is shown as it was
+    /// planned.
+    [[nodiscard]] WeekAhead weekAhead(const week::WeekPlan& plan,
+                                      Settled settled = Settled::All) const;
 
     /// What in this family wants the practitioner, worst first: stopped ladders, red flags, stuck
     /// ladders, no entry for days, targets reached, weight lost, a review due, a retry, one of its

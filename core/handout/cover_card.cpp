@@ -44,8 +44,9 @@ QStringList potsNotFor(const PageContext& context, const casebook::Standing& sta
     for (const kitchen::Pot* pot : context.pots()) {
         const kitchen::WhoMay verdict = context.casebook().whoMay(standing, *pot);
         if (!verdict.may)
-            names.append(verdict.why.isEmpty() ? pot->name
-                                               : Words::tr("%1 (%2)").arg(pot->name, verdict.why));
+            names.append(verdict.why.isEmpty()
+                             ? pot->name
+                             : Words::tr("%1 (%2)").arg(isolated(pot->name), verdict.why));
     }
     return names;
 }

@@ -95,7 +95,8 @@ Table readTable(JsonReader& reader) {
                               reader.pathOf(key("weights"), index)));
         table.weights.append(weight);
     }
-    table.rowsTogether = reader.optionalInteger(key("rows_together"), 0, mostRowsTogether).value_or(0);
+    table.rowsTogether =
+        reader.optionalInteger(key("rows_together"), 0, mostRowsTogether).value_or(0);
     return table;
 }
 

@@ -11,42 +11,12 @@
 namespace ladlework::handout {
 
 namespace {
+using casebook::HandoutPart;
+using casebook::HandoutSection;
+
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Handout)
 };
-
-QStringList partsOf(const QString& name) {
-    return name.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
-}
-
-/// "Ana", and with `initial` "Ana L." when there is a last name.
-QString firstName(const QString& name, bool initial) {
-    const QStringList parts = partsOf(name);
-    if (parts.isEmpty())
-        return {};
-    if (!initial || parts.size() < 2)
-        return parts.first();
-    return QStringLiteral("%1 %2.").arg(parts.first(), parts.last().first(1).toUpper());
-}
-
-/// How often another member would be called the same, and the place among those.
-struct Namesakes {
-    int count = 0;
-    int place = 0; ///< from 1
-};
-
-Namesakes namesakes(const QList<people::Member>& members, MemberId member, const QString& called,
-                    bool initial) {
-    Namesakes found;
-    for (const people::Member& other : members) {
-        if (firstName(other.name, initial).compare(called, Qt::CaseInsensitive) != 0)
-            continue;
-        ++found.count;
-        if (other.id == member)
-            found.place = found.count;
-    }
-    return found;
-}
 
 QString titleOf(const PageContext& context) {
     const QString family = context.familyCalled();
@@ -54,28 +24,6 @@ QString titleOf(const PageContext& context) {
     return family.isEmpty() ? Words::tr("Week of %1").arg(start)
                             : Words::tr("%1 - week of %2").arg(family, start);
 }
-} // namespace
-
-QString calledName(const casebook::Casebook& casebook, MemberId member, Names names) {
-    const QList<people::Member>& members = casebook.records().members;
-    const auto found = std::ranges::find(members, member, &people::Member::id);
-    if (found == members.end())
-        return {};
-    if (names == Names::None)
-        return Words::tr("Member %1").arg(found - members.begin() + 1);
-    if (names == Names::Full)
-        return found->name;
-    QString called = firstName(found->name, false);
-    if (namesakes(members, member, called, false).count < 2)
-        return called;
-    called = firstName(found->name, true);
-    const Namesakes same = namesakes(members, member, called, true);
-    return same.count < 2 ? called : QStringLiteral("%1 %2").arg(called).arg(same.place);
-}
-
-namespace {
-using casebook::HandoutPart;
-using casebook::HandoutSection;
 
 /// The cards of one part, without the practitioner's own words above it.
 QList<Card> cardsOf(const PageContext& context, const HandoutSection& section) {

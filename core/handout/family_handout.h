@@ -1,5 +1,6 @@
 #pragma once
 
+#include "casebook/called_name.h"
 #include "casebook/casebook.h"
 #include "handout/document.h"
 
@@ -8,7 +9,8 @@
 
 namespace ladlework::handout {
 
-enum class Names { Full, First, None };
+using casebook::calledName;
+using casebook::Names;
 
 /// What the sheets of jar labels hold.
 struct JarLabelChoice {
@@ -48,10 +50,6 @@ bool needsCautions(const QList<casebook::HandoutSection>& sections);
 
 /// The own text of a part in a list of sections; `part` is put at the end when it is not there.
 QString& ownWordsOf(QList<casebook::HandoutSection>& sections, casebook::HandoutPart part);
-
-/// How a member is called on the page: "Ana Lindqvist", "Ana" (with an initial when two share it),
-/// or "Member 1".
-QString calledName(const casebook::Casebook& casebook, MemberId member, Names names);
 
 /// The labels that a family's handout is printed on when none are chosen: the first of the
 /// practice, else sheets of the family's paper in a usual size.

@@ -115,7 +115,7 @@ void addUseBy(Card& card, const PageContext& context) {
         for (const week::Placement& cooking : context.cookingsOf(pot->id))
             lines.items.append(
                 Words::tr("%1, cooked on %2: drink or freeze by %3.")
-                    .arg(pot->name, PageContext::weekday(cooking.day),
+                    .arg(isolated(pot->name), PageContext::weekday(cooking.day),
                          PageContext::weekday(cooking.day.addDays(context.practice().fridgeDays))));
     }
     if (lines.items.isEmpty())

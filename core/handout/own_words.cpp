@@ -9,7 +9,8 @@ QList<Block> ownWordsBlocks(const QString& words) {
         const QString text = line.trimmed();
         if (text.isEmpty())
             continue;
-        const bool dot = text.startsWith(QStringLiteral("- ")) || text.startsWith(QStringLiteral("* "));
+        const bool dot =
+            text.startsWith(QStringLiteral("- ")) || text.startsWith(QStringLiteral("* "));
         if (!dot) {
             blocks.append(Paragraph{text});
             continue;

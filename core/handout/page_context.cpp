@@ -11,31 +11,17 @@ namespace {
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Handout)
 };
-
-/// As many first names as a footer holds.
-constexpr qsizetype namesInAFooter = 4;
 } // namespace
 
 PageContext::PageContext(const casebook::Casebook& casebook, HandoutOptions options)
     : m_casebook(casebook), m_options(std::move(options)), m_plan(casebook.plan(m_options.week)) {}
 
 QString PageContext::called(MemberId member) const {
-    return calledName(m_casebook, member, m_options.names);
+    return isolated(calledName(m_casebook, member, m_options.names));
 }
 
 QString PageContext::familyCalled() const {
-    if (m_options.names == Names::None)
-        return {};
-    if (m_options.names == Names::Full)
-        return m_casebook.records().family.name;
-    QStringList names;
-    for (const people::Member& member : m_casebook.records().members)
-        names.append(called(member.id));
-    if (names.size() <= namesInAFooter)
-        return names.join(QStringLiteral(", "));
-    const auto more = static_cast<int>(names.size() - namesInAFooter + 1);
-    return Words::tr("%1 and %n more", nullptr, more)
-        .arg(names.first(namesInAFooter - 1).join(QStringLiteral(", ")));
+    return isolated(casebook::calledFamily(m_casebook, m_options.names));
 }
 
 QString PageContext::weekday(QDate day) {
@@ -117,6 +103,15 @@ Facts PageContext::whomToCall() const {
     else if (!who.isEmpty())
         facts.pairs.append({Words::tr("Your practice"), who});
     return facts;
+}
+
+QString isolated(const QString& text) {
+    const bool rightToLeft = std::ranges::any_of(text, [](QChar letter) {
+        return letter.direction() == QChar::DirR || letter.direction() == QChar::DirAL;
+    });
+    constexpr QChar firstStrongIsolate(0x2068);
+    constexpr QChar popIsolate(0x2069);
+    return rightToLeft ? QString(firstStrongIsolate + text + popIsolate) : text;
 }
 
 bool isTooYoung(const casebook::Standing& standing) {

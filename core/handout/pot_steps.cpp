@@ -12,76 +12,20 @@ namespace {
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Handout)
 };
-using kitchen::Addition;
 
 /// Columns of clock times that fit beside the words of a step.
 constexpr qsizetype cookingsInATable = 3;
 constexpr double stepWeight = 4.0;
-
-/// A step and when it is due, from the start of the cooking.
-struct Step {
-    quantity::Duration at;
-    QString text;
-};
-
-QString listed(const QStringList& names) {
-    if (names.size() < 2)
-        return names.join(QString());
-    return Words::tr("%1 and %2")
-        .arg(names.first(names.size() - 1).join(QStringLiteral(", ")), names.last());
-}
-
-QStringList namesAt(const kitchen::Brewed& brewed, quantity::Duration at, bool heatOff) {
-    QStringList names;
-    for (const Addition& addition : brewed.additions) {
-        if (addition.at == at && addition.heatOff == heatOff &&
-            addition.what != Addition::What::Water && !names.contains(addition.name))
-            names.append(addition.name);
-    }
-    return names;
-}
-
-QList<quantity::Duration> timesOf(const kitchen::Brewed& brewed) {
-    QList<quantity::Duration> times;
-    for (const Addition& addition : brewed.additions) {
-        if (!addition.heatOff && !times.contains(addition.at))
-            times.append(addition.at);
-    }
-    return times;
-}
-
-QList<Step> stepsOf(const PageContext& context, const kitchen::Pot& pot,
-                    const kitchen::Brewed& brewed) {
-    QList<Step> steps;
-    for (const quantity::Duration at : timesOf(brewed)) {
-        const QString names = listed(namesAt(brewed, at, false));
-        if (at == quantity::Duration())
-            steps.append({at, Words::tr("Put in %1. Pour in %2 of water. Bring it to a gentle "
-                                        "simmer and skim off the foam.")
-                                  .arg(names, context.print(pot.water))});
-        else
-            steps.append({at, Words::tr("Add %1.").arg(names)});
-    }
-    const QStringList last = namesAt(brewed, pot.simmer, true);
-    steps.append(
-        {pot.simmer, last.isEmpty()
-                         ? Words::tr("Turn off the heat. Strain the stock and cool it fast.")
-                         : Words::tr("Turn off the heat. Stir in %1. Strain the stock and "
-                                     "cool it fast.")
-                               .arg(listed(last))});
-    return steps;
-}
 
 /// "10:30 AM", "1:00 AM, next day", or "after 1 h 30 min" when no start is set.
 QString timeOf(const PageContext& context, const week::Placement& cooking, quantity::Duration at) {
     if (!cooking.start.isValid())
         return at == quantity::Duration() ? Words::tr("start")
                                           : Words::tr("after %1").arg(quantity::printDuration(at));
-    constexpr int minutesADay = 24 * 60;
-    const int minute =
-        QTime(0, 0).secsTo(cooking.start) / 60 + static_cast<int>(std::lround(at.toMinutes()));
-    const QTime time = QTime(0, 0).addSecs((minute % minutesADay) * 60);
-    const int daysLater = minute / minutesADay;
+    const QTimeZone& zone = context.casebook().records().family.zone;
+    const QDateTime moment = casebook::momentOfStep(cooking, at, zone).toTimeZone(zone);
+    const QTime time = moment.time();
+    const qint64 daysLater = cooking.day.daysTo(moment.date());
     if (daysLater == 0)
         return context.print(time);
     return Words::tr("%1, %2").arg(
@@ -111,7 +55,8 @@ QString saltLine(const PageContext& context, quantity::Mass salt) {
 
 QList<Table> stepTables(const PageContext& context, const kitchen::Pot& pot,
                         const kitchen::Brewed& brewed) {
-    const QList<Step> steps = stepsOf(context, pot, brewed);
+    const QList<casebook::CookingStep> steps =
+        casebook::cookingSteps(pot, brewed, context.measures());
     const QList<week::Placement> cookings = context.cookingsOf(pot.id);
     QList<Table> tables;
     for (qsizetype first = 0; first < cookings.size(); first += cookingsInATable) {
@@ -123,7 +68,7 @@ QList<Table> stepTables(const PageContext& context, const kitchen::Pot& pot,
             table.header.append(wordsLocale().dayName(cooking.day.dayOfWeek()));
             table.weights.append(1.0);
         }
-        for (const Step& step : steps) {
+        for (const casebook::CookingStep& step : steps) {
             QList<Cell> row{{step.text, false, true}};
             for (const week::Placement& cooking : part)
                 row.append(Cell{timeOf(context, cooking, step.at), true, false});
@@ -156,18 +101,6 @@ QStringList ingredientLines(const PageContext& context, const kitchen::Pot& pot)
                                                  context.print(inPot.mass)));
     }
     return lines;
-}
-
-QStringList strainedNames(const kitchen::Brewed& brewed, bool strained) {
-    QStringList names;
-    if (strained)
-        names.append(Words::tr("meat and bones"));
-    for (const Addition& addition : brewed.additions) {
-        if (addition.what == Addition::What::Extra && addition.strained == strained &&
-            !names.contains(addition.name))
-            names.append(addition.name);
-    }
-    return names;
 }
 
 } // namespace ladlework::handout

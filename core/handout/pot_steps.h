@@ -1,5 +1,6 @@
 #pragma once
 
+#include "casebook/cooking_steps.h"
 #include "handout/page_context.h"
 #include "kitchen/brew.h"
 
@@ -13,7 +14,6 @@ QList<Table> stepTables(const PageContext& context, const kitchen::Pot& pot,
 /// A line each for what goes in: "chicken legs: 2 lb", "onion: 2 x medium onion".
 QStringList ingredientLines(const PageContext& context, const kitchen::Pot& pot);
 
-/// The names of what is strained out and of what is left in, meat and bones first.
-QStringList strainedNames(const kitchen::Brewed& brewed, bool strained);
+using casebook::strainedNames;
 
 } // namespace ladlework::handout

@@ -1,6 +1,7 @@
 #include "handout/cards.h"
 #include "quantity/measure_units.h"
-#include "week/week_outlook.h"
+#include "week/week_findings.h"
+#include "week/week_solver.h"
 
 #include "foundation/language_scope.h"
 
@@ -26,9 +27,10 @@ QList<Cell> stoveRow(const PageContext& context) {
             for (const week::Placement& cooking : context.cookingsOf(pot->id)) {
                 if (cooking.day != date)
                     continue;
-                pots.append(cooking.start.isValid()
-                                ? Words::tr("%1, %2").arg(pot->name, context.print(cooking.start))
-                                : pot->name);
+                pots.append(
+                    cooking.start.isValid()
+                        ? Words::tr("%1, %2").arg(isolated(pot->name), context.print(cooking.start))
+                        : pot->name);
             }
         }
         row.append(Cell{pots.join(QLatin1Char('\n')), false, false});
@@ -80,15 +82,35 @@ void addSpoons(Card& card, const Table& table) {
                     }
 }
 
+/// "Tuesday: 2 cups of Chicken legs, jar 1, to drink on the two days after."
+QStringList thawLines(const PageContext& context, const casebook::WeekAhead& ahead,
+                      const week::WeekSolution& solution) {
+    QStringList lines;
+    for (const week::StockMove& move : solution.thawing) {
+        const QDate day = ahead.start.addDays(move.day);
+        lines.append(Words::tr("%1: %2 of %3, to drink on the two days after.")
+                         .arg(PageContext::weekday(day), context.print(move.volume),
+                              week::sourceName(ahead.problem, solution, move.from, ahead.start)));
+    }
+    return lines;
+}
+
 /// What the family should know of how the week goes, with the names of this handout.
 void addOutlook(Card& card, const PageContext& context) {
-    week::OutlookInput input = context.casebook().outlookInput(context.plan());
-    if (input.sources.isEmpty())
+    casebook::WeekAhead ahead = context.casebook().weekAhead(context.plan());
+    if (ahead.problem.settled.empty() && ahead.problem.lots.empty())
         return;
-    for (week::Demand& demand : input.demands)
-        demand.name = context.called(demand.member);
-    for (const Finding& finding : week::outlook(input).findings)
+    for (std::size_t drinker = 0; drinker < ahead.members.size(); ++drinker)
+        ahead.problem.drinkers[drinker].name = context.called(ahead.members[drinker]);
+    const week::WeekSolution solution = week::serveSettled(ahead.problem);
+    for (const Finding& finding :
+         week::weekFindings(ahead.problem, solution, ahead.start, context.measures()))
         card.blocks.append(Warning{Words::tr("Caution"), finding.text});
+    const QStringList thaws = thawLines(context, ahead, solution);
+    if (!thaws.isEmpty()) {
+        card.blocks.append(Heading{Words::tr("Move from the freezer to the refrigerator")});
+        card.blocks.append(Lines{Lines::Sign::TickBox, thaws});
+    }
 }
 } // namespace
 

@@ -98,7 +98,8 @@ Outcome checkShopping(const WeekPlan& plan) {
         const AtHome& atHome = plan.atHome[index];
         const QString place = QStringLiteral("atHome[%1]").arg(index);
         if (atHome.item.isEmpty())
-            return bad(Words::tr("Choose what is at home already."), place + QStringLiteral(".item"));
+            return bad(Words::tr("Choose what is at home already."),
+                       place + QStringLiteral(".item"));
         if (seen.contains(atHome.item))
             return bad(Words::tr("What is at home is told twice for the same thing; put the two "
                                  "amounts together."),
@@ -124,6 +125,17 @@ Outcome check(const WeekPlan& plan) {
 bool isEmpty(const WeekPlan& plan) {
     return plan.placements.isEmpty() && plan.lockedDays.isEmpty() && plan.hours.isEmpty() &&
            plan.extras.isEmpty() && plan.atHome.isEmpty() && plan.note.trimmed().isEmpty();
+}
+
+QList<FreeHours> hoursOn(const WeekPlan& plan, const QList<UsualHours>& usual, QDate day) {
+    for (const DayHours& own : plan.hours)
+        if (own.day == day)
+            return own.hours;
+    QList<FreeHours> hours;
+    for (const UsualHours& each : usual)
+        if (each.weekday == day.dayOfWeek())
+            hours.append(each.hours);
+    return hours;
 }
 
 QDate weekStart(QDate day) {

@@ -66,6 +66,9 @@ Outcome check(const WeekPlan& plan);
 /// Nothing placed, locked, to buy or at home, no hours of its own and no note: not worth keeping.
 bool isEmpty(const WeekPlan& plan);
 
+/// The free hours of a date: the plan's own when it has some, else the usual ones of that weekday.
+QList<FreeHours> hoursOn(const WeekPlan& plan, const QList<UsualHours>& usual, QDate day);
+
 /// The Monday on or before a day: weeks start on Monday.
 QDate weekStart(QDate day);
 

@@ -9,6 +9,7 @@
 
 #include <QList>
 #include <QString>
+#include <optional>
 #include <vector>
 
 namespace ladlework::week {
@@ -59,7 +60,8 @@ struct MeatOnHand {
 /// A cooking that is settled: in the plan by hand or on a locked day. It needs no slot.
 struct SettledCooking {
     int day = 0;
-    std::size_t pot = 0; ///< index into WeekProblem::pots
+    std::size_t pot = 0;                        ///< index into WeekProblem::pots
+    std::optional<quantity::Volume> stock = {}; ///< measured; else what the pot makes
 };
 
 /// What a week is planned from. The meaning of every part is that of `ladlework reckon week`.
@@ -100,6 +102,7 @@ struct PlannedCooking {
     int day = 0;
     std::size_t pot = 0;
     bool settled = false;
+    quantity::Volume stock;
     friend bool operator==(const PlannedCooking&, const PlannedCooking&) = default;
 };
 struct PlannedServing {

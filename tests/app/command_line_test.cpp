@@ -9,14 +9,14 @@ TEST_F(CommandLineTest, HelpListsOnlyWhatIsThere) {
     const Ran help = run({QStringLiteral("--help")});
     EXPECT_EQ(help.status, 0);
     EXPECT_TRUE(help.complaint.isEmpty());
-    for (const char* command : {"sample", "reckon", "handout", "import", "verify"}) {
+    for (const char* command : {"sample", "reckon", "handout", "import", "export", "verify"}) {
         const QByteArray usage = QByteArray("ladlework ").append(command);
         EXPECT_TRUE(help.output.contains(usage)) << command;
         const Ran own = run({QString::fromLatin1(command), QStringLiteral("--help")});
         EXPECT_EQ(own.status, 0) << command;
         EXPECT_TRUE(own.output.startsWith(QByteArray("Usage: ").append(usage))) << command;
     }
-    for (const char* missing : {"|week", "restore", "export"})
+    for (const char* missing : {"|week", "restore", "backup"})
         EXPECT_FALSE(help.output.contains(missing)) << missing;
 }
 
@@ -30,7 +30,7 @@ TEST_F(CommandLineTest, RefusesWhatItDoesNotKnow) {
     const QList<std::pair<QStringList, QString>> cases{
         {{QStringLiteral("--bogus")}, QStringLiteral("--bogus")},
         {{QStringLiteral("no-such-file.ladlework")}, QStringLiteral("no-such-file.ladlework")},
-        {{QStringLiteral("export"), QStringLiteral("x")}, QStringLiteral("reckon, handout")},
+        {{QStringLiteral("restore"), QStringLiteral("x")}, QStringLiteral("reckon, handout")},
         {{QStringLiteral("backup")}, QStringLiteral("the commands are sample")},
         {{QStringLiteral("sample"), QString()}, QStringLiteral("empty")},
         {{QStringLiteral("verify"), QStringLiteral(".")}, QStringLiteral("folder")},

@@ -65,8 +65,7 @@ int HandoutPartsModel::addPage(int belowRow) {
 }
 
 bool HandoutPartsModel::mayRemove(int row) const {
-    return row >= 0 && row < m_sections.size() &&
-           m_sections.at(row).part == HandoutPart::OwnWords;
+    return row >= 0 && row < m_sections.size() && m_sections.at(row).part == HandoutPart::OwnWords;
 }
 
 void HandoutPartsModel::remove(int row) {
@@ -112,8 +111,7 @@ QVariant HandoutPartsModel::data(const QModelIndex& index, int role) const {
                    ? partName(section)
                    : tr("%1 + your words").arg(partName(section));
     case Qt::CheckStateRole:
-        return static_cast<int>(section.shown || isHeld(index.row()) ? Qt::Checked
-                                                                    : Qt::Unchecked);
+        return static_cast<int>(section.shown || isHeld(index.row()) ? Qt::Checked : Qt::Unchecked);
     case Qt::ToolTipRole:
         return isHeld(index.row())
                    ? tr("The cautions stay with every page that tells someone what to drink.")

@@ -29,9 +29,8 @@ HandoutPartsPanel::HandoutPartsPanel(QWidget* parent)
     : QWidget(parent), m_model(new HandoutPartsModel(this)), m_list(new QListView),
       m_titleLabel(new QLabel(tr("T&itle"))), m_title(new QLineEdit),
       m_wordsLabel(new QLabel(tr("&Your own words"))), m_words(new QPlainTextEdit),
-      m_typing(new QTimer(this)),
-      m_up(makeAction(tr("Up"), tr("Prints the chosen part earlier"),
-                      QKeySequence(Qt::ALT | Qt::Key_Up))),
+      m_typing(new QTimer(this)), m_up(makeAction(tr("Up"), tr("Prints the chosen part earlier"),
+                                                  QKeySequence(Qt::ALT | Qt::Key_Up))),
       m_down(makeAction(tr("Down"), tr("Prints the chosen part later"),
                         QKeySequence(Qt::ALT | Qt::Key_Down))),
       m_add(makeAction(tr("&Add a page"), tr("A page of your own words below the chosen part"),
@@ -161,11 +160,11 @@ void HandoutPartsPanel::follow() {
     m_title->setVisible(page);
     const bool takesWords = row >= 0 && section.part != HandoutPart::JarLabels;
     m_words->setEnabled(takesWords);
-    m_words->setPlaceholderText(
-        !takesWords                            ? tr("Labels have no room for more words.")
-        : page                                 ? tr("The words of this page")
-        : section.part == HandoutPart::Cover   ? tr("A few words to this family")
-                                               : tr("Printed above this part"));
+    m_words->setPlaceholderText(!takesWords ? tr("Labels have no room for more words.")
+                                : page      ? tr("The words of this page")
+                                : section.part == HandoutPart::Cover
+                                    ? tr("A few words to this family")
+                                    : tr("Printed above this part"));
     m_up->setEnabled(row > 0);
     m_down->setEnabled(row >= 0 && row + 1 < m_model->rowCount());
     m_remove->setEnabled(m_model->mayRemove(row));

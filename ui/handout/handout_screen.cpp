@@ -81,9 +81,8 @@ void HandoutScreen::makeActions() {
     m_pictures =
         add(tr("Save pict&ures..."), tr("Saves each of these pages as a picture, to be sent"),
             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), &HandoutScreen::savePictures);
-    for (QAction* action :
-         m_side->options()->stepper()->steps() + m_side->parts()->steps() +
-             m_side->templates()->entries() + m_side->labels()->kept()->entries())
+    for (QAction* action : m_side->options()->stepper()->steps() + m_side->parts()->steps() +
+                               m_side->templates()->entries() + m_side->labels()->kept()->entries())
         addAction(action);
 }
 
@@ -175,8 +174,8 @@ void HandoutScreen::showPages(bool keepPlace) {
     m_document = documentNow();
     PageLayout layout = layOut(m_document);
     if (labelsInHand() && m_document.cards.isEmpty())
-        layout.pages = {emptyLabelSheet(m_now.options.labels.stock.value_or(
-            handout::labelStockFor(book().records())))};
+        layout.pages = {emptyLabelSheet(
+            m_now.options.labels.stock.value_or(handout::labelStockFor(book().records())))};
     m_preview->setPages(layout, keepPlace);
     showRemarks();
     followShown();
@@ -190,7 +189,8 @@ void HandoutScreen::showRemarks() {
     const QString shapeless = lettersWithoutShape(m_preview->pages());
     if (!shapeless.isEmpty())
         remarks << tr("No font on this computer has these letters, so they would print as empty "
-                      "boxes: %1").arg(shapeless);
+                      "boxes: %1")
+                       .arg(shapeless);
     m_side->remark(remarks.join(QStringLiteral("\n\n")));
     m_side->labels()->remark(labelsRemark());
 }
@@ -206,14 +206,15 @@ QString HandoutScreen::labelsRemark() const {
         return {};
     const qsizetype count = sheet->labels.size();
     const qsizetype sheets = m_preview->pages().pages.size();
-    QStringList remarks{tr("%1 on %2.").arg(count == 1 ? tr("1 label") : tr("%1 labels").arg(count),
-                                            sheets == 1 ? tr("1 sheet")
-                                                        : tr("%1 sheets").arg(sheets))};
+    QStringList remarks{tr("%1 on %2.")
+                            .arg(count == 1 ? tr("1 label") : tr("%1 labels").arg(count),
+                                 sheets == 1 ? tr("1 sheet") : tr("%1 sheets").arg(sheets))};
     const int cut = labelsCutShort(*sheet);
     if (cut > 0)
-        remarks << (cut == 1 ? tr("1 label is too small for all lines: the last are left out.")
-                             : tr("%1 labels are too small for all lines: the last are left out.")
-                                   .arg(cut));
+        remarks
+            << (cut == 1
+                    ? tr("1 label is too small for all lines: the last are left out.")
+                    : tr("%1 labels are too small for all lines: the last are left out.").arg(cut));
     if (reachesIntoMargin(sheet->stock))
         remarks << tr("Some labels lie partly where printers do not reach: their text keeps %1 mm "
                       "away from the edge of the sheet.")
@@ -236,8 +237,7 @@ void HandoutScreen::followShown() {
 
 void HandoutScreen::savePdf() {
     if (m_shown) {
-        savePdfFile(context(), this, context().workbook.handouts().pdf(*m_shown),
-                    m_document.title);
+        savePdfFile(context(), this, context().workbook.handouts().pdf(*m_shown), m_document.title);
         return;
     }
     const Result<QByteArray> pdf = pdfOf(m_document);

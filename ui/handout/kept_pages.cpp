@@ -59,12 +59,11 @@ bool KeptPages::remove(const casebook::HandoutTemplate& kept) {
 }
 
 std::optional<LabelStockId> KeptPages::add(const casebook::LabelStock& stock) {
-    return added<LabelStockId>(m_context, m_parent,
-                               Words::tr("Kept the label sheets %1").arg(stock.name),
-                               [&](store::Action& action) {
-                                   return m_context.workbook.practice().addLabelStock(action,
-                                                                                      stock);
-                               });
+    return added<LabelStockId>(
+        m_context, m_parent, Words::tr("Kept the label sheets %1").arg(stock.name),
+        [&](store::Action& action) {
+            return m_context.workbook.practice().addLabelStock(action, stock);
+        });
 }
 
 bool KeptPages::change(const casebook::LabelStock& stock) {

@@ -33,10 +33,12 @@ QSpinBox* counted(const QString& name, int least, int most) {
 } // namespace
 
 LabelsPanel::LabelsPanel(QWidget* parent)
-    : QWidget(parent),
-      m_kept(new KeptChoice({tr("&Sheets"), {}, tr("New sheet from this one..."),
-                             tr("Rename these sheets..."), tr("Remove these sheets"),
-                             tr("Na&me")})),
+    : QWidget(parent), m_kept(new KeptChoice({tr("&Sheets"),
+                                              {},
+                                              tr("New sheet from this one..."),
+                                              tr("Rename these sheets..."),
+                                              tr("Remove these sheets"),
+                                              tr("Na&me")})),
       m_planned(new QCheckBox(tr("For the jars of this &week's pots"))),
       m_onHand(new QCheckBox(tr("For &stock that is kept now"))), m_jar(new VolumeEdit),
       m_used(counted(tr("Labels gone from the first sheet"), 0, 0)),
@@ -171,9 +173,10 @@ void LabelsPanel::showStock(const LabelStock& stock) {
 
 handout::JarLabelChoice LabelsPanel::choice() const {
     handout::JarLabelChoice choice;
-    const auto found = std::find_if(
-        m_stocks.cbegin(), m_stocks.cend(),
-        [this](const LabelStock& stock) { return stock.id.value == m_kept->current(); });
+    const auto found =
+        std::find_if(m_stocks.cbegin(), m_stocks.cend(), [this](const LabelStock& stock) {
+            return stock.id.value == m_kept->current();
+        });
     if (found != m_stocks.cend())
         choice.stock = *found;
     choice.jar = m_jar->value();

@@ -16,7 +16,8 @@ class MillimetreEdit;
 class ProblemLine;
 
 /// Which jars get a label, and the measures of the sheets that they are printed on. The measures of
-/// a sheet that is kept under a name are changed in the workbook at once; the usual one is as it is.
+/// a sheet that is kept under a name are changed in the workbook at once; the usual one is as it
+/// is.
 class LabelsPanel final : public QWidget {
     Q_OBJECT
 public:

@@ -14,8 +14,8 @@ constexpr double millimetresPerCentimetre = 10;
 std::optional<double> millimetresIn(const QString& text) {
     const QString words = text.trimmed();
     bool isNumber = false;
-    const double number = QLocale().toDouble(QString(words).remove(QStringLiteral("mm")).trimmed(),
-                                             &isNumber);
+    const double number =
+        QLocale().toDouble(QString(words).remove(QStringLiteral("mm")).trimmed(), &isNumber);
     if (isNumber)
         return number;
     const bool hasUnit = words.endsWith(QStringLiteral("in")) || words.endsWith(QLatin1Char('"')) ||
@@ -54,7 +54,7 @@ QValidator::State MillimetreEdit::validate(QString& text, int& /*position*/) con
     if (!measure)
         return QValidator::Intermediate;
     return *measure >= minimum() && *measure <= maximum() ? QValidator::Acceptable
-                                                           : QValidator::Intermediate;
+                                                          : QValidator::Intermediate;
 }
 
 } // namespace ladlework::ui

@@ -22,9 +22,8 @@ void paintLabels(QPainter& painter, const Page& page, const QRectF& sheet) {
     const double round = 1.5 * scale * unitsPerPoint;
     painter.setPen(QPen(colours(Scheme::Light).quietInk, 1, Qt::DotLine));
     for (const QRectF& label : page.labels)
-        painter.drawRoundedRect(QRectF(sheet.topLeft() + label.topLeft() * scale,
-                                       label.size() * scale),
-                                round, round);
+        painter.drawRoundedRect(
+            QRectF(sheet.topLeft() + label.topLeft() * scale, label.size() * scale), round, round);
 }
 } // namespace
 

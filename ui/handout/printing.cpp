@@ -74,8 +74,8 @@ QString outOfReach(const PageLayout& layout, const QMarginsF& marginsMm) {
     }
     if (pages == 0)
         return {};
-    const double most = std::max({marginsMm.left(), marginsMm.top(), marginsMm.right(),
-                                  marginsMm.bottom()});
+    const double most =
+        std::max({marginsMm.left(), marginsMm.top(), marginsMm.right(), marginsMm.bottom()});
     const QString margin = QLocale().toString(most, 'f', 1);
     return pages == 1
                ? Words::tr("This printer leaves up to %1 mm at the edge of the sheet blank, and 1 "

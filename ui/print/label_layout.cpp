@@ -34,8 +34,7 @@ QRectF withinReachMm(const casebook::LabelStock& stock) {
 
 /// Where the text of a label may stand: inside the label and inside what the printer reaches.
 QRectF textPlace(const casebook::LabelStock& stock, int place) {
-    const QRectF label =
-        labelPlaceMm(stock, place).adjusted(insetMm, insetMm, -insetMm, -insetMm);
+    const QRectF label = labelPlaceMm(stock, place).adjusted(insetMm, insetMm, -insetMm, -insetMm);
     return unitsOf(label.intersected(withinReachMm(stock)));
 }
 
@@ -53,8 +52,8 @@ LabelDrawing drawLabel(const handout::JarLabel& label, double points, QSizeF roo
         const double indent = tickBox ? 1.5 * style.tickBox : 0;
         const BrokenText broken = breakText(text, font, room.width() - indent, 1.18);
         if (tickBox)
-            drawn.drawing.boxes
-                << tickBoxAt(QPointF(0, drawn.height), broken.heightOf(0, 1), style);
+            drawn.drawing.boxes << tickBoxAt(QPointF(0, drawn.height), broken.heightOf(0, 1),
+                                             style);
         drawn.drawing.texts << broken.whole(QPointF(indent, drawn.height));
         drawn.height += broken.height;
     };
@@ -123,8 +122,8 @@ QList<Page> layOutLabels(const handout::LabelSheet& sheet) {
         if (room.width() < unitsPerPoint || room.height() < unitsPerPoint)
             continue;
         // A pot fills several jars: most labels are the one before once more.
-        const bool again = i > 0 && sheet.labels.at(i) == sheet.labels.at(i - 1) &&
-                           room.size() == lastRoom;
+        const bool again =
+            i > 0 && sheet.labels.at(i) == sheet.labels.at(i - 1) && room.size() == lastRoom;
         if (!again)
             drawn = fitLabel(sheet.labels.at(i), room.size());
         lastRoom = room.size();

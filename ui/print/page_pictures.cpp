@@ -48,8 +48,8 @@ Result<QList<WholeFile>> picturesOf(const handout::Document& document, const QSt
                                             "programs and try again, or save a PDF.")
                     .arg(page + 1),
                 folder);
-        const QString file = QStringLiteral("%1-%2.png").arg(name).arg(page + 1, digits, 10,
-                                                                      QLatin1Char('0'));
+        const QString file =
+            QStringLiteral("%1-%2.png").arg(name).arg(page + 1, digits, 10, QLatin1Char('0'));
         files << WholeFile{QDir(folder).filePath(file), bytes};
     }
     return files;

@@ -16,16 +16,16 @@ struct Cleanup {
 };
 using Pdf = std::unique_ptr<qpdf_data, Cleanup>;
 
-/// "[page /XYZ null top null]": the page, with the card's top at the top of the window (ISO 32000-1,
-/// 12.3.2.2). PDF counts upwards from the foot of the page, in points.
+/// "[page /XYZ null top null]": the page, with the card's top at the top of the window (ISO
+/// 32000-1, 12.3.2.2). PDF counts upwards from the foot of the page, in points.
 qpdf_oh destination(qpdf_data pdf, const PageLayout& layout, const OutlineEntry& entry) {
     const double height = layout.pages.at(entry.page).size.height();
     const qpdf_oh place = qpdf_oh_new_array(pdf);
     qpdf_oh_append_item(pdf, place, qpdf_get_page_n(pdf, static_cast<size_t>(entry.page)));
     qpdf_oh_append_item(pdf, place, qpdf_oh_new_name(pdf, "/XYZ"));
     qpdf_oh_append_item(pdf, place, qpdf_oh_new_null(pdf));
-    qpdf_oh_append_item(
-        pdf, place, qpdf_oh_new_real_from_double(pdf, (height - entry.top) / unitsPerPoint, 1));
+    qpdf_oh_append_item(pdf, place,
+                        qpdf_oh_new_real_from_double(pdf, (height - entry.top) / unitsPerPoint, 1));
     qpdf_oh_append_item(pdf, place, qpdf_oh_new_null(pdf));
     return place;
 }
@@ -75,9 +75,8 @@ QByteArray withOutline(const QByteArray& pdf, const PageLayout& layout,
     const Pdf file(qpdf_init());
     qpdf_silence_errors(file.get());
     qpdf_set_suppress_warnings(file.get(), QPDF_TRUE);
-    if (failed(file.get(),
-               qpdf_read_memory(file.get(), "handout", pdf.constData(),
-                                static_cast<unsigned long long>(pdf.size()), nullptr)))
+    if (failed(file.get(), qpdf_read_memory(file.get(), "handout", pdf.constData(),
+                                            static_cast<unsigned long long>(pdf.size()), nullptr)))
         return pdf;
     addOutline(file.get(), layout);
     if (!document.author.isEmpty())

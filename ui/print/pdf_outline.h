@@ -7,9 +7,9 @@
 
 namespace ladlework::ui {
 
-/// What Qt's PDF writer has no way to say: an outline with an entry for each card, and the author in
-/// the document's information. Written by libqpdf; where the program was built without it, or when
-/// it cannot read the file, the PDF comes back as it was.
+/// What Qt's PDF writer has no way to say: an outline with an entry for each card, and the author
+/// in the document's information. Written by libqpdf; where the program was built without it, or
+/// when it cannot read the file, the PDF comes back as it was.
 QByteArray withOutline(const QByteArray& pdf, const PageLayout& layout,
                        const handout::Document& document);
 

@@ -106,6 +106,8 @@ private:
             QList<Strip> row = rowStrips(m_table.rows.at(i), widths, most);
             for (Strip& strip : row)
                 strip.repeated = header;
+            // No last row alone on the next page.
+            row.last().keepWithNext = i + 2 == m_table.rows.size();
             if (m_table.rowsTogether > 1) {
                 const bool last = (i + 1) % m_table.rowsTogether == 0;
                 row.last().keepWithNext = !last && i + 1 < m_table.rows.size();
@@ -207,9 +209,8 @@ private:
 
     void addUpright(Strip& strip, double left) const {
         const QPointF from(left, 0);
-        const bool there =
-            std::any_of(strip.drawing.rules.cbegin(), strip.drawing.rules.cend(),
-                        [&](const RuleItem& rule) { return rule.from == from; });
+        const bool there = std::any_of(strip.drawing.rules.cbegin(), strip.drawing.rules.cend(),
+                                       [&](const RuleItem& rule) { return rule.from == from; });
         if (!there)
             strip.drawing.rules << RuleItem{from, QPointF(left, strip.height), m_style.hairline};
     }
@@ -219,9 +220,9 @@ private:
         for (const QList<handout::Cell>& row : m_table.rows) {
             QList<Strip> lines;
             for (qsizetype i = 0; i < row.size(); ++i)
-                lines << (m_toWriteIn.at(i) ? lineToWriteOn(m_table.header.value(i))
-                                            : stackedCell(row.at(i), m_table.header.value(i),
-                                                          i == 0));
+                lines << (m_toWriteIn.at(i)
+                              ? lineToWriteOn(m_table.header.value(i))
+                              : stackedCell(row.at(i), m_table.header.value(i), i == 0));
             if (lines.isEmpty())
                 continue;
             lines.first().gapBefore = strips.isEmpty() ? 0 : m_style.blockGap;

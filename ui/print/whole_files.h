@@ -17,8 +17,8 @@ struct WholeFile {
 /// a database or to anything that is no ordinary file.
 Outcome saveWhole(const QByteArray& bytes, const QString& path);
 
-/// Writes several files, each as saveWhole() does, all of them before the first is put in its place:
-/// when one cannot be written, none is.
+/// Writes several files, each as saveWhole() does, all of them before the first is put in its
+/// place: when one cannot be written, none is.
 Outcome saveAllWhole(const QList<WholeFile>& files);
 
 } // namespace ladlework::ui

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "week/week_outlook.h"
+#include "ui/week/week_shown.h"
 
 #include <QAbstractTableModel>
 
@@ -15,7 +15,7 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
 
-    void setOutlook(const week::OutlookInput& input, const week::Outlook& outlook);
+    void setWeek(const WeekShown& week);
     [[nodiscard]] bool isShort(const QModelIndex& index) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -25,17 +25,11 @@ public:
                                       int role) const override;
 
 private:
-    struct Amounts {
-        quantity::Volume wanted; ///< with the spill
-        quantity::Volume served;
-        QStringList from; ///< "½ cup of Chicken legs, Tuesday"
-    };
-    [[nodiscard]] const Amounts* at(const QModelIndex& index) const;
+    [[nodiscard]] const ShownAmounts* at(const QModelIndex& index) const;
     [[nodiscard]] QString printed(quantity::Volume volume) const;
-    [[nodiscard]] QString words(const Amounts& amounts) const;
+    [[nodiscard]] QString words(const ShownAmounts& amounts) const;
 
-    week::OutlookInput m_input;
-    QList<QList<Amounts>> m_rows;
+    WeekShown m_week;
 };
 
 } // namespace ladlework::ui

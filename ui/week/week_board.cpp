@@ -71,7 +71,8 @@ void WeekBoard::setGutter() {
     m_table->verticalHeader()->setFixedWidth(gutter);
 }
 
-week::Outlook WeekBoard::show(const casebook::Casebook& casebook, const week::WeekPlan& plan) {
+void WeekBoard::show(const casebook::Casebook& casebook, const week::WeekPlan& plan,
+                     const casebook::WeekAhead& ahead, const week::WeekSolution& solution) {
     QHash<PotId, BoardPot> pots;
     for (const week::Placement& placement : plan.placements) {
         const kitchen::Pot* pot = casebook.pot(placement.pot);
@@ -79,12 +80,11 @@ week::Outlook WeekBoard::show(const casebook::Casebook& casebook, const week::We
             pots.insert(placement.pot, BoardPot{pot->name, yieldWords(casebook, *pot)});
     }
     m_model->setPlan(plan, pots, casebook.today());
-    const week::OutlookInput input = casebook.outlookInput(plan);
-    week::Outlook outlook = week::outlook(input);
-    m_picture->setOutlook(input, outlook, casebook.today());
-    m_servings->setOutlook(input, outlook);
+    const WeekShown shown =
+        shownWeek(plan.start, ahead, solution, casebook.records().family.measures);
+    m_picture->setWeek(shown);
+    m_servings->setWeek(shown);
     fitTable();
-    return outlook;
 }
 
 void WeekBoard::fitTable() {

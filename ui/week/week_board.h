@@ -1,6 +1,7 @@
 #pragma once
 
 #include "casebook/casebook.h"
+#include "week/week_solver.h"
 
 #include <QWidget>
 
@@ -20,8 +21,10 @@ class WeekBoard final : public QWidget {
 public:
     explicit WeekBoard(QWidget* parent = nullptr);
 
-    /// Shows a plan and how it goes; everything is updated in place. Gives the outlook shown.
-    week::Outlook show(const casebook::Casebook& casebook, const week::WeekPlan& plan);
+    /// Shows a plan and how it goes, `solution` being that of `ahead`; everything is updated in
+    /// place.
+    void show(const casebook::Casebook& casebook, const week::WeekPlan& plan,
+              const casebook::WeekAhead& ahead, const week::WeekSolution& solution);
 
     [[nodiscard]] BoardModel* model() const { return m_model; }
     [[nodiscard]] BoardView* view() const { return m_view; }

@@ -59,16 +59,13 @@ WeekPicture::WeekPicture(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
-void WeekPicture::setOutlook(const week::OutlookInput& input, const week::Outlook& outlook,
-                             QDate today) {
-    m_input = input;
-    m_days = outlook.days;
-    m_today = today;
+void WeekPicture::setWeek(const WeekShown& week) {
+    m_week = week;
     m_highest = Volume::fromCups(1);
     m_lowest = Volume();
     QStringList words;
-    for (int day = 0; day < m_days.size(); ++day) {
-        const week::OutlookDay& shown = m_days.at(day);
+    for (int day = 0; day < m_week.days.size(); ++day) {
+        const ShownDay& shown = m_week.days.at(day);
         m_highest = std::max({m_highest, shown.inFridge + shown.inFreezer, shown.wanted});
         m_lowest = std::max(m_lowest, shown.spoilt);
         words << wordsOf(day);
@@ -92,19 +89,15 @@ QSize WeekPicture::minimumSizeHint() const {
 }
 
 QString WeekPicture::printed(Volume volume) const {
-    return quantity::printVolume(volume, m_input.measures);
-}
-
-bool WeekPicture::isPast(const week::OutlookDay& day) const {
-    return day.day < m_today && m_input.start.addDays(m_input.days) > m_today;
+    return quantity::printVolume(volume, m_week.measures);
 }
 
 QString WeekPicture::wordsOf(int day) const {
-    if (day < 0 || day >= m_days.size())
+    if (day < 0 || day >= m_week.days.size())
         return {};
-    const week::OutlookDay& shown = m_days.at(day);
+    const ShownDay& shown = m_week.days.at(day);
     const QString name = QLocale().dayName(shown.day.dayOfWeek());
-    if (isPast(shown))
+    if (shown.past)
         return tr("%1 is over.").arg(name);
     QString words =
         tr("%1: drinks %2, leaves %3 in the refrigerator and %4 in the freezer")
@@ -117,7 +110,7 @@ QString WeekPicture::wordsOf(int day) const {
 }
 
 QRectF WeekPicture::dayRect(int day) const {
-    const double column = static_cast<double>(width() - m_gutter) / std::max(1, m_input.days);
+    const double column = static_cast<double>(width() - m_gutter) / week::daysAWeek;
     return {m_gutter + day * column, 0.0, column, static_cast<double>(height())};
 }
 
@@ -126,7 +119,7 @@ void WeekPicture::paintEvent(QPaintEvent* /*event*/) {
     painter.setRenderHint(QPainter::Antialiasing);
     const Colours& colours = coloursOf(*this);
     paintKey(painter, colours);
-    for (int day = 0; day < m_days.size(); ++day)
+    for (int day = 0; day < m_week.days.size(); ++day)
         paintDay(painter, colours, day);
 }
 
@@ -146,20 +139,20 @@ void WeekPicture::paintKey(QPainter& painter, const Colours& colours) const {
             fontMetrics().elidedText(word, Qt::ElideRight, static_cast<int>(m_gutter - line)));
         top += line;
     }
-    if (m_input.spill > 0)
+    if (m_week.spill > 0)
         painter.drawText(QRectF(0, top, m_gutter, line), Qt::AlignLeft | Qt::AlignVCenter,
-                         tr("with %1 % spill").arg(qRound(m_input.spill * 100)));
+                         tr("with %1 % spill").arg(qRound(m_week.spill * 100)));
 }
 
 void WeekPicture::paintDay(QPainter& painter, const Colours& colours, int day) const {
-    const week::OutlookDay& shown = m_days.at(day);
+    const ShownDay& shown = m_week.days.at(day);
     const QRectF column = dayRect(day);
     painter.setPen(QPen(colours.rule, 1));
     painter.drawLine(column.topLeft(), column.bottomLeft());
     const double pad = step(*this) / 2.0;
     const QRectF inside = column.adjusted(pad, 0, -pad, 0);
     const double line = fontMetrics().lineSpacing();
-    if (isPast(shown)) {
+    if (shown.past) {
         painter.setPen(colours.quietInk);
         painter.drawText(inside, Qt::AlignCenter, tr("over"));
         return;
@@ -168,7 +161,7 @@ void WeekPicture::paintDay(QPainter& painter, const Colours& colours, int day) c
     paintWords(painter, colours, shown, inside);
 }
 
-void WeekPicture::paintBars(QPainter& painter, const Colours& colours, const week::OutlookDay& day,
+void WeekPicture::paintBars(QPainter& painter, const Colours& colours, const ShownDay& day,
                             const QRectF& box) const {
     // One scale for all days; the line of nothing lies so that the most that spoils fits below it.
     const double whole = std::max(1.0, (m_highest + m_lowest).toMillilitres());
@@ -199,7 +192,7 @@ void WeekPicture::paintBars(QPainter& painter, const Colours& colours, const wee
     painter.drawLine(QPointF(box.left(), ground), QPointF(box.right(), ground));
 }
 
-void WeekPicture::paintWords(QPainter& painter, const Colours& colours, const week::OutlookDay& day,
+void WeekPicture::paintWords(QPainter& painter, const Colours& colours, const ShownDay& day,
                              const QRectF& box) const {
     const double line = fontMetrics().lineSpacing();
     double top = box.top();
@@ -229,7 +222,7 @@ bool WeekPicture::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip)
         return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
-    for (int day = 0; day < m_days.size(); ++day) {
+    for (int day = 0; day < m_week.days.size(); ++day) {
         if (!dayRect(day).contains(help->pos()))
             continue;
         QToolTip::showText(help->globalPos(), wordsOf(day), this, dayRect(day).toRect());

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "week/week_outlook.h"
+#include "ui/week/week_shown.h"
 
 #include <QWidget>
 
@@ -18,7 +18,7 @@ class WeekPicture final : public QWidget {
 public:
     explicit WeekPicture(QWidget* parent = nullptr);
 
-    void setOutlook(const week::OutlookInput& input, const week::Outlook& outlook, QDate today);
+    void setWeek(const WeekShown& week);
     /// The width at the left that holds the key; the days share the rest.
     void setGutter(int width);
 
@@ -34,17 +34,14 @@ protected:
 private:
     [[nodiscard]] QRectF dayRect(int day) const;
     [[nodiscard]] QString printed(quantity::Volume volume) const;
-    [[nodiscard]] bool isPast(const week::OutlookDay& day) const;
     void paintKey(QPainter& painter, const Colours& colours) const;
     void paintDay(QPainter& painter, const Colours& colours, int day) const;
-    void paintBars(QPainter& painter, const Colours& colours, const week::OutlookDay& day,
+    void paintBars(QPainter& painter, const Colours& colours, const ShownDay& day,
                    const QRectF& box) const;
-    void paintWords(QPainter& painter, const Colours& colours, const week::OutlookDay& day,
+    void paintWords(QPainter& painter, const Colours& colours, const ShownDay& day,
                     const QRectF& box) const;
 
-    week::OutlookInput m_input;
-    QList<week::OutlookDay> m_days;
-    QDate m_today;
+    WeekShown m_week;
     quantity::Volume m_highest; ///< the top of the scale
     quantity::Volume m_lowest;  ///< the most that spoils on a day
     int m_gutter = 0;

@@ -7,12 +7,15 @@
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_model.h"
 #include "ui/week/board_view.h"
+#include "ui/week/calendar_saving.h"
 #include "ui/week/plan_edits.h"
 #include "ui/week/pot_chooser.h"
 #include "ui/week/shopping_model.h"
 #include "ui/week/start_time.h"
 #include "ui/week/week_board.h"
 #include "week/shopping.h"
+#include "week/week_findings.h"
+#include "week/week_solver.h"
 
 #include <QAction>
 #include <QBoxLayout>
@@ -80,6 +83,13 @@ void WeekScreen::makeActions() {
     m_copyList = addScreenAction(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
                                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
     connect(m_copyList, &QAction::triggered, this, &WeekScreen::copyShoppingList);
+    const QAction* calendar =
+        addScreenAction(tr("Save for a cale&ndar..."),
+                        tr("Saves the cookings, reminders and last days of this week as a file "
+                           "that a calendar reads"),
+                        QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
+    connect(calendar, &QAction::triggered, this,
+            [this] { saveForCalendar(this, context(), book(), m_stepper->week()); });
     for (QAction* stepAction : m_stepper->steps())
         addAction(stepAction);
 }
@@ -191,7 +201,10 @@ void WeekScreen::showPots() {
 
 void WeekScreen::showWeek() {
     const week::WeekPlan shown = plan();
-    setFindings(m_board->show(book(), shown).findings + retries());
+    const casebook::WeekAhead ahead = book().weekAhead(shown);
+    const week::WeekSolution solution = week::serveSettled(ahead.problem);
+    m_board->show(book(), shown, ahead, solution);
+    setFindings(week::weekFindings(ahead.problem, solution, ahead.start, measures()) + retries());
     QList<kitchen::Pot> pots;
     for (const week::Placement& placement : shown.placements)
         if (const kitchen::Pot* pot = book().pot(placement.pot))

@@ -125,6 +125,10 @@ QStringList namesOf(const people::Member& member, qsizetype place) {
 
 } // namespace
 
+QString datedName(const kitchen::Lot& lot) {
+    return QStringLiteral("%1 of %2").arg(lot.container, lot.stored.toString(Qt::ISODate));
+}
+
 LogNames LogNames::of(const casebook::FamilyRecords& records) {
     LogNames names;
     for (qsizetype place = 0; place < records.members.size(); ++place)
@@ -132,8 +136,10 @@ LogNames LogNames::of(const casebook::FamilyRecords& records) {
             names.members.insert(name.toCaseFolded(), records.members[place].id);
     for (const kitchen::Pot& pot : records.pots)
         names.pots.insert(pot.name.toCaseFolded(), pot.id);
-    for (const kitchen::Lot& lot : records.lots)
+    for (const kitchen::Lot& lot : records.lots) {
         names.lots.insert(lot.container.toCaseFolded(), lot.id);
+        names.lots.insert(datedName(lot).toCaseFolded(), lot.id);
+    }
     return names;
 }
 

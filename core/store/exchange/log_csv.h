@@ -22,7 +22,8 @@ namespace ladlework::exchange {
 //   amount     "1 1/2 cups", "350 ml", "2 tbsp"; "0" or "missed": nothing was drunk that day;
 //              blank: the line is about a reaction only
 //   pot        the name of the pot it came from, may be blank
-//   lot        the container it came from ("jar 1"), kept on that day; may be blank
+//   lot        the container it came from ("jar 1"), kept on that day; may be blank; with the day
+//              it was stored where several have the name ("jar 1 of 2026-11-03")
 //   reaction   a symptom in words, may be blank; or several with their strengths in this cell:
 //              "hives 3; wheezing 2" (a red flag without one counts as 10)
 //   strength   0 to 10, with a reaction that does not say it itself
@@ -43,6 +44,9 @@ struct LogNames {
     /// printed sheet calls them.
     static LogNames of(const casebook::FamilyRecords& records);
 };
+
+/// "jar 1 of 2026-11-03": a container by the day it was stored.
+QString datedName(const kitchen::Lot& lot);
 
 /// Which days a log may speak of.
 struct LogDays {

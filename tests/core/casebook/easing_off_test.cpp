@@ -80,12 +80,12 @@ TEST_F(EasingOffTest, theWeekAsksForTheEasedAmounts) {
     target().easeEveryDays = 2;
     week::WeekPlan next;
     next.start = monday.addDays(7);
-    const week::OutlookInput input = book().outlookInput(next);
-    ASSERT_FALSE(input.demands.isEmpty());
-    ASSERT_EQ(input.demands.first().member, ana);
+    const casebook::WeekAhead week = book().weekAhead(next);
+    ASSERT_FALSE(week.members.empty());
+    ASSERT_EQ(week.members.front(), ana);
     // Today is Wednesday: 480 to Thursday, 240 to Saturday, 120 to Monday, 60 to Wednesday.
-    EXPECT_EQ(input.demands.first().perDay,
-              (QList{ml(120), ml(60), ml(60), ml(0), ml(0), ml(0), ml(0)}));
+    EXPECT_EQ(week.problem.drinkers.front().perDay,
+              (std::vector{ml(120), ml(60), ml(60), ml(0), ml(0), ml(0), ml(0)}));
 }
 
 TEST_F(EasingOffTest, asksNoMoreThanTheLadderDoes) {

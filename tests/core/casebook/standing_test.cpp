@@ -287,7 +287,7 @@ TEST_F(StandingTest, aFamilyWithoutAnythingIsNoTrouble) {
     EXPECT_TRUE(book.standings().empty());
     EXPECT_TRUE(book.stockOnHand().isEmpty());
     EXPECT_TRUE(book.attention().isEmpty());
-    EXPECT_TRUE(book.outlookInput(book.plan(monday)).sources.isEmpty());
+    EXPECT_TRUE(book.weekAhead(book.plan(monday)).problem.lots.empty());
 }
 
 TEST_F(StandingTest, thePotScreenAndTheHandoutAgreeOnWhoMay) {

@@ -1,4 +1,6 @@
 #include "casebook/casebook.h"
+#include "casebook/planned_week.h"
+#include "week/week_solver.h"
 
 #include "core/casebook/hand_made_family.h"
 
@@ -9,21 +11,25 @@
 using namespace ladlework;
 using casebook::Casebook;
 using casebook::FamilyRecords;
+using casebook::Settled;
+using casebook::WeekAhead;
 using namespace hand_made;
 using Place = kitchen::Lot::Place;
 
 namespace {
+// Today is the Wednesday of the week of `monday`.
 class WeekAheadTest : public ::testing::Test {
 protected:
     WeekAheadTest() : catalogue(*kitchen::Catalogue::load()), records(hand_made::records()) {}
 
-    [[nodiscard]] week::OutlookInput inputOf(QDate start) const {
-        const Casebook book(records, catalogue, today);
-        return book.outlookInput(book.plan(start));
+    [[nodiscard]] Casebook book() const { return {records, catalogue, today}; }
+    [[nodiscard]] WeekAhead weekOf(QDate start, Settled settled = Settled::All) const {
+        const Casebook casebook = book();
+        return casebook.weekAhead(casebook.plan(start), settled);
     }
     [[nodiscard]] double expectedMl(PotId pot) const {
-        const Casebook book(records, catalogue, today);
-        return kitchen::brew(book.brewInput(*book.pot(pot)), catalogue).stockMl.best;
+        const Casebook casebook = book();
+        return kitchen::brew(casebook.brewInput(*casebook.pot(pot)), catalogue).stockMl.best;
     }
     void addBatch(PotId pot, QDate day, std::optional<double> yield) {
         kitchen::Batch batch;
@@ -44,52 +50,59 @@ protected:
         lot.useBy = useBy;
         records.lots.append(lot);
     }
-    static week::Source sourceOf(const week::OutlookInput& input, PotId pot) {
-        const auto found = std::ranges::find(input.sources, pot, &week::Source::pot);
-        return found == input.sources.end() ? week::Source() : *found;
-    }
 
     kitchen::Catalogue catalogue;
     FamilyRecords records;
 };
 } // namespace
 
-TEST_F(WeekAheadTest, placementsBecomeSourcesWithTheirYieldAndDays) {
-    const week::OutlookInput input = inputOf(monday);
-    ASSERT_EQ(input.sources.size(), 2);
-    const week::Source beef = sourceOf(input, shank);
-    EXPECT_DOUBLE_EQ(beef.volume.toMillilitres(), expectedMl(shank));
-    EXPECT_GT(beef.volume.toMillilitres(), 1000);
-    EXPECT_EQ(beef.readyDay, 3);
-    EXPECT_EQ(beef.lastDay, 3 + records.practice.fridgeDays);
-    EXPECT_EQ(beef.place, Place::Fridge);
-    EXPECT_EQ(beef.name, QStringLiteral("Beef shank, Thursday"));
+TEST_F(WeekAheadTest, beginsTodayInTheWeekOfToday) {
+    const WeekAhead week = weekOf(monday);
+    EXPECT_EQ(week.start, today);
+    EXPECT_EQ(week.problem.days, 5);
+    EXPECT_EQ(week.problem.spill, records.practice.spill);
+    EXPECT_EQ(week.problem.fridgeRoom, records.family.fridgeRoom);
+    EXPECT_TRUE(week::check(week.problem).has_value());
+}
+
+TEST_F(WeekAheadTest, aCookingToComeIsSettledWithItsYield) {
+    const WeekAhead week = weekOf(monday);
+    ASSERT_EQ(week.problem.settled.size(), 1U);
+    EXPECT_EQ(week.problem.settled[0].day, 1); // Thursday
+    EXPECT_EQ(week.pots[week.problem.settled[0].pot], shank);
+    EXPECT_EQ(week.placements[0], 1);
+    const week::PotChoice& beef = week.problem.pots[week.problem.settled[0].pot];
+    EXPECT_DOUBLE_EQ(beef.stock.toMillilitres(), expectedMl(shank));
+    EXPECT_EQ(beef.name, QStringLiteral("Beef shank"));
+    EXPECT_EQ(beef.animal, catalogue.animal(QStringLiteral("beef"))->name);
+    EXPECT_GT(beef.total, beef.handsOn);
     // Ben may not have beef, Leo may have nothing.
-    EXPECT_EQ(beef.may, (QList<MemberId>{ana, mia}));
-    EXPECT_EQ(sourceOf(input, legs).may, (QList<MemberId>{ana, ben, mia}));
-    EXPECT_EQ(input.spill, records.practice.spill);
-    EXPECT_EQ(input.fridgeRoom, records.family.fridgeRoom);
-    EXPECT_EQ(input.measures, records.family.measures);
+    ASSERT_EQ(week.members, (std::vector<MemberId>{ana, ben, mia, leo}));
+    EXPECT_EQ(beef.may, (std::vector<bool>{true, false, true, false}));
+    // Too young is never a way out.
+    EXPECT_FALSE(week.problem.couldTry[3][week.problem.settled[0].pot]);
 }
 
-TEST_F(WeekAheadTest, inTheWeekOfTodayOnlyWhatIsStillToBeDrunkIsAsked) {
+TEST_F(WeekAheadTest, whatIsStillToBeDrunkIsAskedFromTodayOn) {
     records.entries.append(drank(ana, today, 20));
-    const week::OutlookInput input = inputOf(monday);
-    const QList<quantity::Volume>& anas = input.demands.first().perDay;
-    EXPECT_EQ(anas[0], ml(0));
-    EXPECT_EQ(anas[1], ml(0));
-    EXPECT_EQ(anas[2], ml(40)); // 60 asked, 20 drunk
-    EXPECT_EQ(anas[3], ml(60)); // today so far is no good day
+    const std::vector<quantity::Volume> anas = weekOf(monday).problem.drinkers[0].perDay;
+    EXPECT_EQ(anas[0], ml(40)); // 60 asked, 20 drunk
+    EXPECT_EQ(anas[1], ml(60)); // today so far is no good day
 }
 
-TEST_F(WeekAheadTest, aCookingOfThePastIsWhatTheLogLeavesOfIt) {
+TEST_F(WeekAheadTest, aCookingOfThePastIsALotOfWhatTheLogLeaves) {
     intake::IntakeEntry entry = drank(ana, monday, 200);
     entry.pot = legs;
     records.entries.append(entry);
-    const week::Source source = sourceOf(inputOf(monday), legs);
-    EXPECT_NEAR(source.volume.toMillilitres(), expectedMl(legs) - 200, 1e-6);
+    WeekAhead week = weekOf(monday);
+    ASSERT_EQ(week.problem.lots.size(), 1U);
+    EXPECT_NEAR(week.problem.lots[0].volume.toMillilitres(), expectedMl(legs) - 200, 1e-6);
+    EXPECT_EQ(week.problem.lots[0].useByDay, 1); // Monday and three days: Thursday
+    EXPECT_FALSE(week.lots[0].isStored());
+    EXPECT_EQ(week.problem.lots[0].may, (std::vector<bool>{true, true, true, false}));
     addBatch(legs, monday, 2000);
-    EXPECT_NEAR(sourceOf(inputOf(monday), legs).volume.toMillilitres(), 1800, 1e-6);
+    week = weekOf(monday);
+    EXPECT_NEAR(week.problem.lots[0].volume.toMillilitres(), 1800, 1e-6);
 }
 
 TEST_F(WeekAheadTest, twoCookingsOfOnePotAndDayHaveABatchEach) {
@@ -99,37 +112,44 @@ TEST_F(WeekAheadTest, twoCookingsOfOnePotAndDayHaveABatchEach) {
     intake::IntakeEntry entry = drank(ana, monday, 200);
     entry.pot = legs;
     records.entries.append(entry);
-    const week::OutlookInput both = inputOf(monday);
-    ASSERT_EQ(both.sources.size(), 2);
-    EXPECT_NEAR(both.sources[0].volume.toMillilitres(), 1800, 1e-6);
-    EXPECT_NEAR(both.sources[1].volume.toMillilitres(), 1500, 1e-6) << "drunk once, not twice";
+    WeekAhead week = weekOf(monday);
+    ASSERT_EQ(week.problem.lots.size(), 2U);
+    EXPECT_NEAR(week.problem.lots[0].volume.toMillilitres(), 1800, 1e-6);
+    EXPECT_NEAR(week.problem.lots[1].volume.toMillilitres(), 1500, 1e-6) << "drunk once, not twice";
     // The lots of the second batch stand in for the second cooking only.
     addLot(Place::Fridge, 1400, monday.addDays(3));
-    const week::OutlookInput stored = inputOf(monday);
-    ASSERT_EQ(stored.sources.size(), 2);
-    EXPECT_EQ(stored.sources[0].lot, LotId{1});
-    EXPECT_NEAR(stored.sources[1].volume.toMillilitres(), 1800, 1e-6);
+    week = weekOf(monday);
+    ASSERT_EQ(week.problem.lots.size(), 2U);
+    EXPECT_EQ(week.lots[0], LotId{1});
+    EXPECT_NEAR(week.problem.lots[1].volume.toMillilitres(), 1800, 1e-6);
 }
 
 TEST_F(WeekAheadTest, storedLotsStandInForTheirCooking) {
     addBatch(legs, monday, 2000);
     addLot(Place::Fridge, 900, monday.addDays(3));
     addLot(Place::Freezer, 700, monday.addDays(60));
-    const week::OutlookInput input = inputOf(monday);
-    EXPECT_FALSE(sourceOf(input, legs).pot.isStored());
-    ASSERT_EQ(input.sources.size(), 3);
-    EXPECT_EQ(input.sources[0].lot, LotId{1});
-    EXPECT_EQ(input.sources[0].readyDay, 2); // today is Wednesday
-    EXPECT_EQ(input.sources[0].lastDay, 3);
-    EXPECT_EQ(input.sources[1].place, Place::Freezer);
-    EXPECT_EQ(input.sources[1].readyDay, 3); // it thaws overnight
-    EXPECT_EQ(input.sources[1].lastDay, 6);
+    const WeekAhead week = weekOf(monday);
+    ASSERT_EQ(week.problem.lots.size(), 2U);
+    EXPECT_EQ(week.lots[0], LotId{1});
+    EXPECT_EQ(week.problem.lots[0].useByDay, 1); // Thursday
+    EXPECT_EQ(week.problem.lots[1].place, Place::Freezer);
+}
+
+TEST_F(WeekAheadTest, aCookingOfTodayWithItsJarsIsNotCountedTwice) {
+    records.weeks.first().placements = {{today, legs, {}}};
+    addBatch(legs, today, 2000);
+    addLot(Place::Fridge, 1900, today.addDays(3));
+    const WeekAhead week = weekOf(monday);
+    EXPECT_TRUE(week.problem.settled.empty());
+    ASSERT_EQ(week.problem.lots.size(), 1U);
+    EXPECT_EQ(week.problem.lots[0].volume, ml(1900));
 }
 
 TEST_F(WeekAheadTest, fridgeStockPastItsUseByIsNoStock) {
+    records.weeks.clear();
     addBatch(legs, monday, 2000);
     addLot(Place::Fridge, 900, today.addDays(-1));
-    EXPECT_EQ(inputOf(monday).sources.size(), 1); // the shank of Thursday
+    EXPECT_TRUE(weekOf(monday).problem.lots.empty());
 }
 
 TEST_F(WeekAheadTest, aPotOfLastSundayFeedsThisWeek) {
@@ -138,65 +158,114 @@ TEST_F(WeekAheadTest, aPotOfLastSundayFeedsThisWeek) {
     before.placements = {{monday.addDays(-1), legs, {}}, {monday.addDays(-6), legs, {}}};
     records.weeks.append(before);
     records.weeks.first().placements.clear();
-    const week::OutlookInput input = inputOf(monday);
-    ASSERT_EQ(input.sources.size(), 1);
-    EXPECT_EQ(input.sources.first().readyDay, 0);
-    EXPECT_EQ(input.sources.first().lastDay, 2); // Sunday and three days: Wednesday
+    const WeekAhead week = weekOf(monday);
+    ASSERT_EQ(week.problem.lots.size(), 1U);
+    EXPECT_EQ(week.problem.lots[0].useByDay, 0); // Sunday and three days: today
 }
 
 TEST_F(WeekAheadTest, nextWeekStartsWithWhatThisWeekLeavesOver) {
     const QDate next = monday.addDays(7);
-    const week::OutlookInput input = inputOf(next);
-    ASSERT_EQ(input.sources.size(), 0); // Thursday's shank is good until Sunday
+    // Thursday's shank is good until Sunday; what is left of it is frozen where there is room.
+    ASSERT_EQ(weekOf(next).problem.lots.size(), 1U);
+    EXPECT_EQ(weekOf(next).problem.lots[0].place, Place::Freezer);
+    records.family.freezerRoom = ml(0);
+    EXPECT_TRUE(weekOf(next).problem.lots.empty());
     records.weeks.first().placements.append({monday.addDays(6), shank, {}});
-    const week::OutlookInput more = inputOf(next);
-    ASSERT_EQ(more.sources.size(), 1);
-    EXPECT_EQ(more.sources.first().readyDay, 0);
-    EXPECT_EQ(more.sources.first().lastDay, 2);
-    const week::Outlook thisWeek = week::outlook(inputOf(monday));
+    const WeekAhead thisWeek = weekOf(monday);
+    const week::WeekSolution solution = week::serveSettled(thisWeek.problem);
     double drunk = 0;
-    for (const week::Serving& serving : thisWeek.servings)
-        drunk += serving.source == 2 ? serving.volume.toMillilitres() : 0;
-    EXPECT_NEAR(more.sources.first().volume.toMillilitres(), expectedMl(shank) - drunk, 1e-6);
-    EXPECT_EQ(more.demands.first().perDay.first(), ml(240));
+    for (const week::PlannedServing& serving : solution.servings)
+        if (serving.from.kind == week::StockSource::Kind::Cooking &&
+            solution.cookings[serving.from.index].day == 4)
+            drunk += serving.volume.toMillilitres();
+    const WeekAhead week = weekOf(next);
+    ASSERT_EQ(week.problem.lots.size(), 1U);
+    EXPECT_EQ(week.problem.lots[0].useByDay, 2);
+    EXPECT_NEAR(week.problem.lots[0].volume.toMillilitres(), expectedMl(shank) - drunk, 0.01);
+    EXPECT_EQ(week.problem.drinkers[0].perDay[0], ml(240));
 }
 
 TEST_F(WeekAheadTest, frozenStockIsFollowedIntoLaterWeeks) {
     records.weeks.clear();
     addBatch(legs, monday.addDays(-10), {});
     addLot(Place::Freezer, 5000, monday.addDays(60));
-    const week::OutlookInput input = inputOf(monday.addDays(7));
-    ASSERT_EQ(input.sources.size(), 1);
-    EXPECT_EQ(input.sources.first().readyDay, 0);
-    EXPECT_EQ(input.sources.first().lastDay, 6);
-    EXPECT_LT(input.sources.first().volume, ml(5000));
+    const WeekAhead week = weekOf(monday.addDays(7));
+    ASSERT_EQ(week.problem.lots.size(), 1U);
+    EXPECT_EQ(week.problem.lots[0].place, Place::Freezer);
+    EXPECT_EQ(week.lots[0], LotId{1});
+    EXPECT_LT(week.problem.lots[0].volume, ml(5000));
 }
 
 TEST_F(WeekAheadTest, aWeekThatIsOverIsShownAsPlanned) {
     records.weeks.first().start = monday.addDays(-7);
     records.weeks.first().placements = {{monday.addDays(-7), legs, {}}};
-    const week::OutlookInput input = inputOf(monday.addDays(-7));
-    ASSERT_EQ(input.sources.size(), 1);
-    EXPECT_DOUBLE_EQ(input.sources.first().volume.toMillilitres(), expectedMl(legs));
-    EXPECT_EQ(input.sources.first().readyDay, 0);
-    EXPECT_EQ(input.demands[2].perDay[4], ml(30)); // Mia on 30 October, the day she was stopped
-    EXPECT_EQ(input.demands[2].perDay[5], ml(0));
+    const WeekAhead week = weekOf(monday.addDays(-7));
+    EXPECT_EQ(week.problem.days, 7);
+    ASSERT_EQ(week.problem.settled.size(), 1U);
+    EXPECT_EQ(week.problem.settled[0].day, 0);
+    EXPECT_FALSE(week.problem.settled[0].stock.has_value());
+    EXPECT_EQ(week.problem.drinkers[2].perDay[4], ml(30)); // Mia on the day she was stopped
+    EXPECT_EQ(week.problem.drinkers[2].perDay[5], ml(0));
 }
 
-TEST_F(WeekAheadTest, aPotThatCannotBeReckonedPromisesNothing) {
+TEST_F(WeekAheadTest, aPotThatCannotBeReckonedPromisesNothingAndIsNotOffered) {
     records.pots[0].cuts.append({QStringLiteral("unheard-of"), quantity::Mass::fromGrams(1), true});
     records.weeks.first().placements.first().day = monday.addDays(5);
-    EXPECT_EQ(sourceOf(inputOf(monday), legs).volume, ml(0));
+    const WeekAhead shown = weekOf(monday);
+    const auto place = std::ranges::find(shown.pots, legs) - shown.pots.begin();
+    EXPECT_EQ(shown.problem.pots[static_cast<std::size_t>(place)].stock, ml(0));
+    const WeekAhead offered = weekOf(monday, Settled::Locked);
+    EXPECT_EQ(std::ranges::count(offered.pots, legs), 0);
+    ASSERT_FALSE(offered.unfit.isEmpty());
+    EXPECT_EQ(offered.unfit.first().pot, legs);
+    EXPECT_FALSE(offered.unfit.first().why.isEmpty());
 }
 
-TEST_F(WeekAheadTest, aPotThatIsGoneOrUnknownIsPassedOver) {
+TEST_F(WeekAheadTest, aPotThatIsGoneIsPassedOver) {
     records.weeks.first().placements.append({monday.addDays(4), PotId{77}, {}});
-    EXPECT_EQ(inputOf(monday).sources.size(), 2);
+    EXPECT_EQ(weekOf(monday).problem.settled.size(), 1U);
+}
+
+TEST_F(WeekAheadTest, whatIsLockedStaysAndTheRestIsOffered) {
+    records.usualHours = {{4, {QTime(9, 0), quantity::Duration::fromHours(8), 2}},
+                          {6, {QTime(10, 0), quantity::Duration::fromHours(8), 1}}};
+    WeekAhead week = weekOf(monday, Settled::Locked);
+    EXPECT_TRUE(week.problem.settled.empty());
+    ASSERT_EQ(week.problem.slots.size(), 2U);
+    EXPECT_EQ(week.problem.slots[0].day, 1);
+    EXPECT_EQ(week.problem.slots[1].day, 3);
+    records.weeks.first().lockedDays = {monday.addDays(3)};
+    week = weekOf(monday, Settled::Locked);
+    ASSERT_EQ(week.problem.settled.size(), 1U);
+    ASSERT_EQ(week.problem.slots.size(), 1U);
+    EXPECT_EQ(week.problem.slots[0].day, 3);
+    // A day of its own: no cooking on Saturday.
+    records.weeks.first().hours = {{monday.addDays(5), {}}};
+    EXPECT_TRUE(weekOf(monday, Settled::Locked).problem.slots.empty());
+}
+
+TEST_F(WeekAheadTest, aSolutionBecomesAPlanWithStartTimes) {
+    records.usualHours = {{3, {QTime(9, 0), quantity::Duration::fromHours(8), 1}},
+                          {4, {QTime(9, 0), quantity::Duration::fromHours(8), 1}},
+                          {6, {QTime(10, 0), quantity::Duration::fromHours(8), 1}}};
+    records.practice.spill = 0;
+    const Casebook casebook = book();
+    const week::WeekPlan plan = casebook.plan(monday);
+    const WeekAhead week = casebook.weekAhead(plan, Settled::Locked);
+    const week::WeekSolution solution = week::solveWeek(week.problem);
+    EXPECT_EQ(solution.status, week::WeekSolution::Status::Optimal);
+    const week::WeekPlan planned = casebook::plannedWeek(casebook, plan, week, solution);
+    // Monday's pot is past and stays; Thursday's was not locked.
+    ASSERT_FALSE(planned.placements.isEmpty());
+    EXPECT_EQ(planned.placements.first().day, monday);
+    EXPECT_EQ(planned.placements.size(), 1 + static_cast<qsizetype>(solution.cookings.size()));
+    for (const week::Placement& placement : planned.placements.sliced(1))
+        EXPECT_EQ(placement.start, placement.day.dayOfWeek() == 6 ? QTime(10, 0) : QTime(9, 0));
+    EXPECT_TRUE(week::check(planned).has_value());
 }
 
 TEST_F(WeekAheadTest, thePlanOfAWeekWithoutOneIsEmpty) {
-    const Casebook book(records, catalogue, today);
-    EXPECT_EQ(book.plan(monday).placements.size(), 2);
-    EXPECT_TRUE(book.plan(monday.addDays(70)).placements.isEmpty());
-    EXPECT_EQ(book.plan(monday.addDays(70)).start, monday.addDays(70));
+    EXPECT_EQ(book().plan(monday).placements.size(), 2);
+    EXPECT_TRUE(book().plan(monday.addDays(70)).placements.isEmpty());
+    EXPECT_EQ(book().plan(monday.addDays(70)).start, monday.addDays(70));
 }

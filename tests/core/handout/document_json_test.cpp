@@ -107,7 +107,8 @@ TEST(DocumentJsonTest, readsTheFirstFormatAsItWasWritten) {
     const Result<Document> read = fromJson(QJsonDocument::fromJson(kept).object());
     ASSERT_TRUE(read) << qPrintable(read.error().place);
     ASSERT_EQ(read->cards.size(), 1);
-    const Table expected{{QStringLiteral("x")}, {{{QStringLiteral("1 cup"), true, true}}}, {1.0}, 0};
+    const Table expected{
+        {QStringLiteral("x")}, {{{QStringLiteral("1 cup"), true, true}}}, {1.0}, 0};
     EXPECT_TRUE(std::get<Table>(read->cards[0].blocks[0]) == expected);
     EXPECT_EQ(read->paper, people::Paper::A4);
     EXPECT_TRUE(read->largePrint);

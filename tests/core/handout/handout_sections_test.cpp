@@ -15,8 +15,7 @@ using namespace handout_reader;
 namespace {
 class HandoutSectionsTest : public ::testing::Test {
 protected:
-    HandoutSectionsTest()
-        : catalogue(*kitchen::Catalogue::load()), records(hand_made::records()) {}
+    HandoutSectionsTest() : catalogue(*kitchen::Catalogue::load()), records(hand_made::records()) {}
 
     [[nodiscard]] Document made(const QList<HandoutSection>& sections) const {
         HandoutOptions options;
@@ -41,13 +40,13 @@ protected:
 } // namespace
 
 TEST_F(HandoutSectionsTest, printsWhatIsShownInItsOrder) {
-    const Document document =
-        made({shown(HandoutPart::Cautions), shown(HandoutPart::Ladders),
-              {HandoutPart::Pots, false, {}, {}}, shown(HandoutPart::Week),
-              shown(HandoutPart::Cover)});
-    EXPECT_EQ(kindsOf(document),
-              (QList<Card::Kind>{Card::Kind::Cautions, Card::Kind::Ladder, Card::Kind::Week,
-                                 Card::Kind::Cover}));
+    const Document document = made({shown(HandoutPart::Cautions),
+                                    shown(HandoutPart::Ladders),
+                                    {HandoutPart::Pots, false, {}, {}},
+                                    shown(HandoutPart::Week),
+                                    shown(HandoutPart::Cover)});
+    EXPECT_EQ(kindsOf(document), (QList<Card::Kind>{Card::Kind::Cautions, Card::Kind::Ladder,
+                                                    Card::Kind::Week, Card::Kind::Cover}));
 }
 
 TEST_F(HandoutSectionsTest, cautionsStayWhereAPotOrALadderIs) {
@@ -111,8 +110,7 @@ TEST_F(HandoutSectionsTest, theCoverHasTheLetterheadWithThePicture) {
 
 TEST_F(HandoutSectionsTest, partsWithNothingToSayGiveNoCard) {
     records.weeks.clear();
-    const Document document =
-        made({shown(HandoutPart::Pots, QStringLiteral("words")), shown(HandoutPart::Shopping),
-              shown(HandoutPart::JarLabels)});
+    const Document document = made({shown(HandoutPart::Pots, QStringLiteral("words")),
+                                    shown(HandoutPart::Shopping), shown(HandoutPart::JarLabels)});
     EXPECT_EQ(kindsOf(document), QList<Card::Kind>{Card::Kind::Cautions});
 }

@@ -49,8 +49,8 @@ INSTANTIATE_TEST_SUITE_P(
         HoursCase{"noTime", [](UsualHours& u) { u.hours.length = quantity::Duration(); }, "length"},
         HoursCase{"lengthNotANumber",
                   [](UsualHours& u) {
-                      u.hours.length = quantity::Duration::fromHours(
-                          std::numeric_limits<double>::quiet_NaN());
+                      u.hours.length =
+                          quantity::Duration::fromHours(std::numeric_limits<double>::quiet_NaN());
                   },
                   "length"},
         HoursCase{"sixPots", [](UsualHours& u) { u.hours.pots = 6; }, ""},

@@ -82,8 +82,7 @@ TEST(WeekPlanTest, namesThePartAtFault) {
         {[](WeekPlan& p) { p.atHome[1].item = QStringLiteral("onion"); }, "atHome[1].item"},
         {[](WeekPlan& p) { p.atHome[0].mass = quantity::Mass::fromGrams(-1); }, "atHome[0].mass"},
         {[](WeekPlan& p) {
-             p.atHome[0].mass =
-                 quantity::Mass::fromGrams(std::numeric_limits<double>::quiet_NaN());
+             p.atHome[0].mass = quantity::Mass::fromGrams(std::numeric_limits<double>::quiet_NaN());
          },
          "atHome[0].mass"},
         {[](WeekPlan& p) {
@@ -113,7 +112,9 @@ TEST(WeekPlanTest, isEmptyOnlyWithoutAnyOfItsParts) {
         [](WeekPlan& p, const WeekPlan& full) { p.hours = {full.hours[1]}; }, // no cooking that day
         [](WeekPlan& p, const WeekPlan& full) { p.extras = full.extras; },
         [](WeekPlan& p, const WeekPlan& full) { p.atHome = full.atHome; },
-        [](WeekPlan& p, const WeekPlan& full) { p.note = full.note; }};
+        [](WeekPlan& p, const WeekPlan& full) {
+            p.note = full.note;
+        }};
     for (const auto& give : parts) {
         WeekPlan plan = planWith({});
         give(plan, fullPlan());

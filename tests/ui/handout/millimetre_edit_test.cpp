@@ -24,8 +24,7 @@ TEST_P(MillimetreEditTest, ReadsWhatIsPrintedOnAPackOfLabels) {
 INSTANTIATE_TEST_SUITE_P(Texts, MillimetreEditTest,
                          ::testing::Values(MeasureCase{"99.1", 99.1}, MeasureCase{"99.1 mm", 99.1},
                                            MeasureCase{"4 in", 101.6}, MeasureCase{"4\"", 101.6},
-                                           MeasureCase{"2 1/2 in", 63.5},
-                                           MeasureCase{"5 cm", 50}));
+                                           MeasureCase{"2 1/2 in", 63.5}, MeasureCase{"5 cm", 50}));
 
 TEST_F(MillimetreEditTest, KeepsItsValueForWhatIsNoMeasure) {
     MillimetreEdit edit(500);

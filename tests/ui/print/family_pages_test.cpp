@@ -1,12 +1,14 @@
 #include "core/casebook/hand_made_family.h"
 #include "handout/family_handout.h"
 #include "handout/plain_lines.h"
+#include "ui/print/page_painter.h"
 #include "ui/print/pdf_tools.h"
 #include "ui/print/pdf_writer.h"
-#include "ui/print/page_painter.h"
 
 #include <QRegularExpression>
 #include <QSet>
+#include <algorithm>
+#include <cmath>
 #include <gtest/gtest.h>
 
 // The handouts of real records, printed and read back.
@@ -74,8 +76,8 @@ handout::Document documentOf(const FamilyRecords& records, const FamilyCase& giv
     for (casebook::HandoutSection& section : options.sections)
         section.shown = true;
     options.labels.stock = handout::usualLabelStock(given.paper);
-    return handout::familyHandout(
-        casebook::Casebook(records, catalogue, hand_made::today), options);
+    return handout::familyHandout(casebook::Casebook(records, catalogue, hand_made::today),
+                                  options);
 }
 
 QSet<QString> numbersIn(const QString& text) {
@@ -171,13 +173,12 @@ TEST_P(FamilyPagesTest, TheFileIsCleanAndItsFontsAreInIt) {
 
 INSTANTIATE_TEST_SUITE_P(
     Families, FamilyPagesTest,
-    ::testing::Values(
-        FamilyCase{"oneAndOnePot", 1, 1, false, false, people::Paper::Letter},
-        FamilyCase{"noPots", 2, 0, false, false, people::Paper::A4},
-        FamilyCase{"twelveAndSevenPots", 12, 7, false, false, people::Paper::A4},
-        FamilyCase{"longNames", 3, 2, true, false, people::Paper::Letter},
-        FamilyCase{"largePrint", 3, 2, false, true, people::Paper::Letter},
-        FamilyCase{"longNamesInLargePrint", 2, 1, true, true, people::Paper::A4}),
+    ::testing::Values(FamilyCase{"oneAndOnePot", 1, 1, false, false, people::Paper::Letter},
+                      FamilyCase{"noPots", 2, 0, false, false, people::Paper::A4},
+                      FamilyCase{"twelveAndSevenPots", 12, 7, false, false, people::Paper::A4},
+                      FamilyCase{"longNames", 3, 2, true, false, people::Paper::Letter},
+                      FamilyCase{"largePrint", 3, 2, false, true, people::Paper::Letter},
+                      FamilyCase{"longNamesInLargePrint", 2, 1, true, true, people::Paper::A4}),
     [](const auto& given) { return std::string(given.param.what); });
 
 TEST_F(FamilyPagesTest, HebrewAndArabicNamesHaveTheirLettersAndFonts) {
@@ -196,10 +197,38 @@ TEST_F(FamilyPagesTest, HebrewAndArabicNamesHaveTheirLettersAndFonts) {
     EXPECT_TRUE(lettersOfPdf(*pdf).contains(lettersOf(QString::fromUtf8("נועה"))));
 }
 
+TEST_F(FamilyPagesTest, AnAmountBesideARightToLeftNameKeepsItsOrder) {
+    const FamilyCase given{"rtl", 1, 1, false, false, people::Paper::Letter};
+    FamilyRecords records = recordsOf(given);
+    records.members[0].name = QString::fromUtf8("נועה");
+    const Result<QByteArray> pdf = pdfOf(documentOf(records, given));
+    ASSERT_TRUE(pdf);
+    // Where the words came to lie, from left to right: name, amount, then "on Monday".
+    const QList<PdfWord> words = wordsOfPdf(*pdf);
+    for (qsizetype i = 0; i + 1 < words.size(); ++i) {
+        if (words[i].page != 1 || words[i].text != QStringLiteral("on") ||
+            words[i + 1].text != QStringLiteral("Monday."))
+            continue;
+        QStringList line;
+        QList<PdfWord> onIt;
+        for (const PdfWord& word : words)
+            if (word.page == 1 && std::abs(word.box.center().y() - words[i].box.center().y()) < 4)
+                onIt << word;
+        std::sort(onIt.begin(), onIt.end(),
+                  [](const PdfWord& a, const PdfWord& b) { return a.box.left() < b.box.left(); });
+        for (const PdfWord& word : onIt)
+            line << word.text;
+        const QString text = line.join(QLatin1Char(' '));
+        EXPECT_TRUE(text.contains(QStringLiteral("\u00bc cup on Monday."))) << text.toStdString();
+        return;
+    }
+    FAIL() << "the line of the amounts is not there";
+}
+
 TEST_F(FamilyPagesTest, LettersThatNoFontHasAreTold) {
     handout::Document document;
-    document.cards << handout::Card{handout::Card::Kind::Text,
-                                    QString(QStringLiteral("a") + QChar(0xe123)), {}, false};
+    document.cards << handout::Card{
+        handout::Card::Kind::Text, QString(QStringLiteral("a") + QChar(0xe123)), {}, false};
     EXPECT_EQ(lettersWithoutShape(layOut(document)), QString(QChar(0xe123)));
 }
 

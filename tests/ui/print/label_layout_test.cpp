@@ -1,9 +1,9 @@
 #include "ui/print/label_layout.h"
 
+#include "ui/print/page_painter.h"
 #include "ui/print/pdf_tools.h"
 #include "ui/print/pdf_writer.h"
 #include "ui/print/print_font.h"
-#include "ui/print/page_painter.h"
 
 #include <QRegularExpression>
 #include <gtest/gtest.h>
@@ -52,8 +52,8 @@ LabelStock smallLabels() {
 handout::Document documentOf(const LabelSheet& sheet) {
     handout::Document document;
     document.title = QStringLiteral("Labels");
-    document.cards << handout::Card{handout::Card::Kind::JarLabels, QStringLiteral("Jar labels"),
-                                    {sheet}, true};
+    document.cards << handout::Card{
+        handout::Card::Kind::JarLabels, QStringLiteral("Jar labels"), {sheet}, true};
     return document;
 }
 
@@ -102,8 +102,8 @@ TEST_P(LabelLayoutTest, EveryWordLiesInItsLabelAndWithinReachOfThePrinter) {
     for (const PdfWord& word : wordsOfPdf(*pdf)) {
         const QRectF box(word.box.topLeft() * millimetresPerPoint,
                          word.box.size() * millimetresPerPoint);
-        const QRectF reach = QRectF(0, 0, stock.pageWidthMm, stock.pageHeightMm)
-                                 .adjusted(4.0, 4.0, -4.0, -4.0);
+        const QRectF reach =
+            QRectF(0, 0, stock.pageWidthMm, stock.pageHeightMm).adjusted(4.0, 4.0, -4.0, -4.0);
         EXPECT_TRUE(reach.contains(box)) << word.text.toStdString();
         static const QRegularExpression pot(QStringLiteral("^Pot(\\d+)$"));
         const QRegularExpressionMatch match = pot.match(word.text);
@@ -131,8 +131,8 @@ TEST_P(LabelLayoutTest, SheetsAreOfTheirOwnSizeToTheMillimetre) {
     static const QRegularExpression size(QStringLiteral("Page size: +([0-9.]+) x ([0-9.]+) pts"));
     const QRegularExpressionMatch match = size.match(info);
     ASSERT_TRUE(match.hasMatch()) << info.toStdString();
-    // The sheet of a PDF by Qt is of whole points, rounded down where it is a paper known by name; a
-    // point is 0.35 mm. What is printed on it is measured from its top left and not rounded.
+    // The sheet of a PDF by Qt is of whole points, rounded down where it is a paper known by name;
+    // a point is 0.35 mm. What is printed on it is measured from its top left and not rounded.
     EXPECT_NEAR(match.captured(1).toDouble() * millimetresPerPoint, stock.pageWidthMm, 0.36);
     EXPECT_NEAR(match.captured(2).toDouble() * millimetresPerPoint, stock.pageHeightMm, 0.36);
     int status = -1;
@@ -199,8 +199,10 @@ TEST_F(LabelLayoutTest, TellsWhichStockReachesIntoThePrintersMargin) {
 TEST_F(LabelLayoutTest, LabelSheetsStandApartFromTheOtherPages) {
     handout::Document document = documentOf(sheetOf(oddSheet(), 4));
     document.footer = QStringLiteral("Hartley");
-    const handout::Card text{handout::Card::Kind::Text, QStringLiteral("Before"),
-                             {handout::Paragraph{QStringLiteral("words")}}, false};
+    const handout::Card text{handout::Card::Kind::Text,
+                             QStringLiteral("Before"),
+                             {handout::Paragraph{QStringLiteral("words")}},
+                             false};
     handout::Card after = text;
     after.title = QStringLiteral("After");
     document.cards.prepend(text);

@@ -98,8 +98,8 @@ TEST_F(PagePicturesTest, FilesAreNumberedPngsOfThePaper) {
 TEST_F(PagePicturesTest, TheLogoIsOnThePageAndInTheFile) {
     handout::Document document;
     handout::Letterhead head{QStringLiteral("Harbour Lane"), {}, {}, redSquarePng()};
-    document.cards << handout::Card{handout::Card::Kind::Cover, QStringLiteral("Title"), {head},
-                                    true};
+    document.cards << handout::Card{
+        handout::Card::Kind::Cover, QStringLiteral("Title"), {head}, true};
     const QImage page = pictureOf(layOut(document), 0);
     qsizetype red = 0;
     for (int y = 0; y < page.height(); ++y)

@@ -175,16 +175,15 @@ TEST_F(PdfWriterTest, TheOutlineLeadsToEachCard) {
     const Result<QByteArray> pdf = pdfOf(document);
     ASSERT_TRUE(pdf);
     const QString info = runOnPdf(QStringLiteral("pdfinfo"), {}, *pdf);
-    EXPECT_TRUE(info.contains(QRegularExpression(QStringLiteral("Author: +Harbour Lane Nutrition"))))
+    EXPECT_TRUE(
+        info.contains(QRegularExpression(QStringLiteral("Author: +Harbour Lane Nutrition"))))
         << info.toStdString();
     // The qpdf program, in its own words: title and page of each entry.
-    const QString json = runOnPdf(QStringLiteral("qpdf"),
-                                  {QStringLiteral("--json"), QStringLiteral("--json-key=outlines")},
-                                  *pdf);
-    const QJsonArray entries = QJsonDocument::fromJson(json.toUtf8())
-                                   .object()
-                                   .value(QStringLiteral("outlines"))
-                                   .toArray();
+    const QString json =
+        runOnPdf(QStringLiteral("qpdf"),
+                 {QStringLiteral("--json"), QStringLiteral("--json-key=outlines")}, *pdf);
+    const QJsonArray entries =
+        QJsonDocument::fromJson(json.toUtf8()).object().value(QStringLiteral("outlines")).toArray();
     QList<Card> cards = document.cards;
     ASSERT_EQ(entries.size(), cards.size());
     const QList<PdfWord> words = wordsOfPdf(*pdf);
