@@ -1,5 +1,6 @@
 #include "ui/members/family_section.h"
 
+#include "foundation/language_scope.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/character_width.h"
 #include "ui/shared/day_edit.h"
@@ -12,7 +13,6 @@
 #include <QComboBox>
 #include <QCompleter>
 #include <QFormLayout>
-#include <QLocale>
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QTimeZone>
@@ -21,19 +21,6 @@
 namespace ladlework::ui {
 
 using people::Family;
-
-namespace {
-
-/// As those who speak it write it.
-QString languageName(const QString& id) {
-    if (id == u"en")
-        return QStringLiteral("English");
-    if (id == u"es")
-        return QStringLiteral("Español");
-    return QLocale(id).nativeLanguageName();
-}
-
-} // namespace
 
 FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_name(new TextField(this)),
@@ -66,9 +53,9 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     m_fridge->setToolTip(tr("Room for stock in the refrigerator"));
     m_freezer->setToolTip(tr("Room for stock in the freezer"));
     m_meat->setToolTip(tr("Cooked meat that the table eats in a day"));
-    m_language->setToolTip(tr("The language of the pages that this family is given"));
     m_mostOfOne->setToolTip(tr("How often one animal is cooked in a week at most"));
     m_altitude->setToolTip(tr("Height of the kitchen above the sea; water boils cooler higher up"));
+    m_language->setToolTip(tr("The language that this family's handouts are printed in"));
     m_zone->setToolTip(tr("A day of the log is a day of this place"));
     kitchen->body()->addLayout(right);
     kitchen->body()->addStretch();
@@ -99,8 +86,8 @@ void FamilySection::fillChoices() {
     m_measures->addItem(tr("Metric"));
     m_paper->addItem(tr("Letter"));
     m_paper->addItem(tr("A4"));
-    for (const QString& language : people::handoutLanguages())
-        m_language->addItem(languageName(language), language);
+    for (const Language& language : shippedLanguages())
+        m_language->addItem(language.name, language.id);
     constexpr int most = 42; // six a day; people::check() says so too
     m_mostOfOne->setRange(0, most);
     m_mostOfOne->setSpecialValueText(tr("as often as it takes"));
@@ -186,7 +173,9 @@ void FamilySection::save() {
     changed.measures = m_measures->currentIndex() == 1 ? quantity::MeasureSystem::Metric
                                                        : quantity::MeasureSystem::UsCustomary;
     changed.paper = m_paper->currentIndex() == 1 ? people::Paper::A4 : people::Paper::Letter;
-    changed.handoutLanguage = m_language->currentData().toString();
+    // One that this program does not have stays what it is.
+    if (m_language->currentIndex() >= 0)
+        changed.handoutLanguage = m_language->currentData().toString();
     changed.mostOfOneAnimal = m_mostOfOne->value();
     changed.zone = QTimeZone(m_zone->currentText().toLatin1());
     changed.altitude = m_altitude->value();

@@ -40,7 +40,7 @@ private:
     DayEdit* m_review;
     QComboBox* m_measures;
     QComboBox* m_paper;
-    QComboBox* m_language;
+    QComboBox* m_language; ///< of the printed pages
     QComboBox* m_zone;
     AltitudeEdit* m_altitude;
     VolumeEdit* m_fridge;
