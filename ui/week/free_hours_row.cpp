@@ -3,7 +3,7 @@
 #include "ui/paint/theme.h"
 #include "ui/shared/text_field.h"
 #include "ui/shared/wheel_guard.h"
-#include "ui/week/start_time.h"
+#include "ui/shared/start_time.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
