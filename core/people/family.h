@@ -32,7 +32,7 @@ struct Family {
     quantity::Mass meatPerDay = quantity::Mass::fromGrams(500); ///< cooked meat the table eats
     int mostOfOneAnimal = 0; ///< cookings of one animal a week at most; 0: as many as it takes
     QString handoutLanguage = QStringLiteral("en"); ///< of the printed pages: "en" or "es"
-    QDate reviewOn; ///< next visit or review; may be null
+    QDate reviewOn;                                 ///< next visit or review; may be null
     QString remarks;
 };
 
