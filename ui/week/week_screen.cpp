@@ -25,10 +25,10 @@
 #include <QClipboard>
 #include <QElapsedTimer>
 #include <QGuiApplication>
+#include <QHideEvent>
 #include <QListView>
 #include <QLocale>
 #include <QPushButton>
-#include <QHideEvent>
 #include <QScrollArea>
 #include <algorithm>
 #include <cmath>
@@ -38,6 +38,7 @@ namespace ladlework::ui {
 namespace {
 
 constexpr int sideCharacters = 34;
+constexpr int leastBoardSteps = 24;
 /// What new free hours of a day begin with where no pot tells how long cooking takes.
 constexpr double usualHours = 4;
 
@@ -133,9 +134,7 @@ void WeekScreen::makeActions() {
     QAction* put =
         addScreenAction(tr("P&ut a pot on the day"), tr("Choose a pot for the day you are on"),
                         QKeySequence(Qt::Key_Insert));
-    connect(put, &QAction::triggered, this, [this] {
-        chooseFor(currentDay());
-    });
+    connect(put, &QAction::triggered, this, [this] { chooseFor(currentDay()); });
     QAction* off = addScreenAction(
         tr("&Take the pot off"), tr("Takes the chosen pot off its day (Delete, in the week)"), {});
     connect(off, &QAction::triggered, this,
@@ -173,6 +172,9 @@ QWidget* WeekScreen::makeMain() {
     auto* scroll = new QScrollArea;
     scroll->setWidget(m_board);
     scroll->setWidgetResizable(true);
+    // It takes what the lines above it leave: they must not push the screen into scrolling.
+    scroll->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    scroll->setMinimumHeight(leastBoardSteps * step(*this));
     scroll->setFocusPolicy(Qt::NoFocus);
     column->addWidget(scroll, 1);
     return main;
