@@ -51,6 +51,7 @@ FreeHoursRow::FreeHoursRow(QWidget* parent)
         Q_EMIT changed(m_hours);
     });
     connect(m_remove, &QToolButton::clicked, this, &FreeHoursRow::removeWanted);
+    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
     WheelGuard::protect(*this);
 }
 
