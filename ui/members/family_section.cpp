@@ -14,6 +14,7 @@
 #include <QCompleter>
 #include <QFormLayout>
 #include <QSignalBlocker>
+#include <QSpinBox>
 #include <QTimeZone>
 #include <QVBoxLayout>
 
@@ -27,8 +28,8 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
       m_review(new DayEdit(this)), m_measures(new QComboBox(this)), m_paper(new QComboBox(this)),
       m_language(new QComboBox(this)), m_zone(new QComboBox(this)),
       m_altitude(new AltitudeEdit(this)), m_fridge(new VolumeEdit(this)),
-      m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)), m_remarks(new NoteEdit(this)),
-      m_problem(new ProblemLine(this)) {
+      m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)), m_mostOfOne(new QSpinBox(this)),
+      m_remarks(new NoteEdit(this)), m_problem(new ProblemLine(this)) {
     auto* family = new Section(tr("Family"), this);
     auto* left = new QFormLayout;
     left->addRow(tr("&Name"), m_name);
@@ -42,17 +43,19 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     auto* right = new QFormLayout;
     right->addRow(tr("Meas&ures"), m_measures);
     right->addRow(tr("&Paper"), m_paper);
-    right->addRow(tr("Langua&ge of pages"), m_language);
+    right->addRow(tr("Pages &in"), m_language);
     right->addRow(tr("Time &zone"), m_zone);
     right->addRow(tr("A&ltitude"), m_altitude);
     right->addRow(tr("Refrigerator holds"), m_fridge);
     right->addRow(tr("Freezer h&olds"), m_freezer);
     right->addRow(tr("&Meat eaten a day"), m_meat);
+    right->addRow(tr("Most of one animal"), m_mostOfOne);
     m_fridge->setToolTip(tr("Room for stock in the refrigerator"));
     m_freezer->setToolTip(tr("Room for stock in the freezer"));
     m_meat->setToolTip(tr("Cooked meat that the table eats in a day"));
+    m_language->setToolTip(tr("The language of the pages that this family is given"));
+    m_mostOfOne->setToolTip(tr("How often one animal is cooked in a week at most"));
     m_altitude->setToolTip(tr("Height of the kitchen above the sea; water boils cooler higher up"));
-    m_language->setToolTip(tr("The language that this family's handouts are printed in"));
     m_zone->setToolTip(tr("A day of the log is a day of this place"));
     kitchen->body()->addLayout(right);
     kitchen->body()->addStretch();
@@ -85,6 +88,11 @@ void FamilySection::fillChoices() {
     m_paper->addItem(tr("A4"));
     for (const Language& language : shippedLanguages())
         m_language->addItem(language.name, language.id);
+    constexpr int most = 42; // six a day; people::check() says so too
+    m_mostOfOne->setRange(0, most);
+    m_mostOfOne->setSpecialValueText(tr("as often as it takes"));
+    m_mostOfOne->setSuffix(tr(" a week"));
+    m_mostOfOne->setKeyboardTracking(false);
     m_zone->setEditable(true);
     m_zone->setInsertPolicy(QComboBox::NoInsert);
     for (const QByteArray& id : QTimeZone::availableTimeZoneIds())
@@ -104,6 +112,7 @@ void FamilySection::connectEdits() {
     for (QuantityEdit* edit : std::initializer_list<QuantityEdit*>{m_since, m_review, m_altitude,
                                                                    m_fridge, m_freezer, m_meat})
         connect(edit, &QuantityEdit::valueCommitted, this, save);
+    connect(m_mostOfOne, &QSpinBox::valueChanged, this, save);
     for (QComboBox* box : {m_status, m_measures, m_paper, m_language, m_zone})
         connect(box, &QComboBox::activated, this, save);
 }
@@ -127,6 +136,10 @@ void FamilySection::showFields() {
     m_measures->setCurrentIndex(measures == quantity::MeasureSystem::Metric ? 1 : 0);
     m_paper->setCurrentIndex(m_family.paper == people::Paper::A4 ? 1 : 0);
     m_language->setCurrentIndex(m_language->findData(m_family.handoutLanguage));
+    {
+        const QSignalBlocker blocker(m_mostOfOne);
+        m_mostOfOne->setValue(m_family.mostOfOneAnimal);
+    }
     m_zone->setCurrentText(QString::fromLatin1(m_family.zone.id()));
     m_altitude->setValue(m_family.altitude, measures);
     m_fridge->setValue(m_family.fridgeRoom, measures);
@@ -141,6 +154,10 @@ QWidget* FamilySection::field(const QString& name) const {
         return m_fridge;
     if (name == u"freezer")
         return m_freezer;
+    if (name == u"handoutLanguage")
+        return m_language;
+    if (name == u"mostOfOneAnimal")
+        return m_mostOfOne;
     return name == u"review" ? static_cast<QWidget*>(m_review) : nullptr;
 }
 
@@ -159,6 +176,7 @@ void FamilySection::save() {
     // One that this program does not have stays what it is.
     if (m_language->currentIndex() >= 0)
         changed.handoutLanguage = m_language->currentData().toString();
+    changed.mostOfOneAnimal = m_mostOfOne->value();
     changed.zone = QTimeZone(m_zone->currentText().toLatin1());
     changed.altitude = m_altitude->value();
     changed.fridgeRoom = m_fridge->value();

@@ -7,6 +7,7 @@
 #include <QWidget>
 
 class QComboBox;
+class QSpinBox;
 
 namespace ladlework::ui {
 
@@ -45,6 +46,7 @@ private:
     VolumeEdit* m_fridge;
     VolumeEdit* m_freezer;
     MassEdit* m_meat;
+    QSpinBox* m_mostOfOne;
     NoteEdit* m_remarks;
     ProblemLine* m_problem;
 };

@@ -3,25 +3,20 @@
 #include "casebook/retry_steps.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/action_button.h"
-#include "ui/shared/section.h"
+#include "ui/shared/start_time.h"
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_model.h"
 #include "ui/week/board_view.h"
 #include "ui/week/calendar_saving.h"
 #include "ui/week/plan_edits.h"
 #include "ui/week/pot_chooser.h"
-#include "ui/week/shopping_model.h"
-#include "ui/week/start_time.h"
+#include "ui/week/shopping_panel.h"
 #include "ui/week/week_board.h"
-#include "week/shopping.h"
 #include "week/week_findings.h"
 #include "week/week_solver.h"
 
 #include <QAction>
 #include <QBoxLayout>
-#include <QClipboard>
-#include <QGuiApplication>
-#include <QListView>
 #include <QLocale>
 #include <QPushButton>
 #include <QScrollArea>
@@ -40,7 +35,7 @@ QString weekdayInWords(QDate day) {
 
 WeekScreen::WeekScreen(const ScreenContext& context, QWidget* parent)
     : FamilyScreen(context, parent), m_stepper(new WeekStepper), m_board(new WeekBoard),
-      m_chooser(new PotChooser), m_shopping(new ShoppingModel(this)) {
+      m_chooser(new PotChooser), m_shopping(new ShoppingPanel(context)) {
     makeActions();
     const int gap = step(*this);
     auto* whole = new QWidget;
@@ -80,9 +75,6 @@ void WeekScreen::makeActions() {
         addScreenAction(tr("&Copy last week"), tr("Puts last week's pots on the same days"),
                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     connect(m_copyLast, &QAction::triggered, this, &WeekScreen::copyLastWeek);
-    m_copyList = addScreenAction(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
-                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
-    connect(m_copyList, &QAction::triggered, this, &WeekScreen::copyShoppingList);
     const QAction* calendar =
         addScreenAction(tr("Save for a cale&ndar..."),
                         tr("Saves the cookings, reminders and last days of this week as a file "
@@ -90,6 +82,8 @@ void WeekScreen::makeActions() {
                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
     connect(calendar, &QAction::triggered, this,
             [this] { saveForCalendar(this, context(), book(), m_stepper->week()); });
+    for (QAction* shopping : m_shopping->actions())
+        addAction(shopping);
     for (QAction* stepAction : m_stepper->steps())
         addAction(stepAction);
 }
@@ -119,22 +113,13 @@ QWidget* WeekScreen::makeMain() {
 }
 
 QWidget* WeekScreen::makeSide() {
-    auto* shopping = new Section(tr("Shopping list"));
-    auto* list = new QListView;
-    list->setModel(m_shopping);
-    list->setAccessibleName(tr("Shopping list of this week"));
-    list->setWordWrap(true);
-    list->setMinimumHeight(10 * step(*this));
-    shopping->addAction(buttonFor(m_copyList));
-    shopping->body()->addWidget(list, 1);
-
     auto* side = new QWidget;
     side->setFixedWidth(fontMetrics().averageCharWidth() * sideCharacters);
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(step(*this));
     column->addWidget(m_chooser, 1);
-    column->addWidget(shopping, 1);
+    column->addWidget(m_shopping, 1);
     return side;
 }
 
@@ -205,14 +190,9 @@ void WeekScreen::showWeek() {
     const week::WeekSolution solution = week::serveSettled(ahead.problem);
     m_board->show(book(), shown, ahead, solution);
     setFindings(week::weekFindings(ahead.problem, solution, ahead.start, measures()) + retries());
-    QList<kitchen::Pot> pots;
-    for (const week::Placement& placement : shown.placements)
-        if (const kitchen::Pot* pot = book().pot(placement.pot))
-            pots << *pot;
-    m_shopping->setItems(week::shoppingList(pots, book().catalogue()), measures());
+    m_shopping->show(sharedBook(), shown);
     const week::WeekPlan last = book().plan(m_stepper->week().addDays(-week::daysAWeek));
     m_copyLast->setEnabled(!last.placements.isEmpty());
-    m_copyList->setEnabled(!pots.isEmpty());
 }
 
 /// The new tries of the week, each as a note.
@@ -331,7 +311,7 @@ void WeekScreen::copyLastWeek() {
 }
 
 void WeekScreen::copyShoppingList() {
-    QGuiApplication::clipboard()->setText(m_shopping->asText());
+    m_shopping->copyToClipboard();
 }
 
 } // namespace ladlework::ui

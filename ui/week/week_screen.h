@@ -8,7 +8,7 @@ class QListView;
 namespace ladlework::ui {
 
 class PotChooser;
-class ShoppingModel;
+class ShoppingPanel;
 class WeekBoard;
 class WeekStepper;
 
@@ -24,6 +24,7 @@ public:
     [[nodiscard]] WeekBoard* board() const { return m_board; }
     [[nodiscard]] PotChooser* chooser() const { return m_chooser; }
     [[nodiscard]] WeekStepper* stepper() const { return m_stepper; }
+    [[nodiscard]] ShoppingPanel* shopping() const { return m_shopping; }
 
     // What keys, mouse and actions do; each is one step that can be undone.
     void putPot(PotId pot, QDate day);
@@ -56,9 +57,8 @@ private:
     WeekStepper* m_stepper;
     WeekBoard* m_board;
     PotChooser* m_chooser;
-    ShoppingModel* m_shopping;
+    ShoppingPanel* m_shopping;
     QAction* m_copyLast = nullptr;
-    QAction* m_copyList = nullptr;
 };
 
 } // namespace ladlework::ui
