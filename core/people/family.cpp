@@ -50,13 +50,6 @@ Outcome checkKitchen(const Family& family) {
 }
 } // namespace
 
-QStringList handoutLanguages() {
-    QStringList ids;
-    for (const Language& language : shippedLanguages())
-        ids.append(language.id);
-    return ids;
-}
-
 Outcome check(const Family& family, QDate today) {
     if (const Result<Name> name = Name::from(family.name, Words::tr("family")); !name)
         return bad(name.error().sentence, QStringLiteral("name"));
@@ -71,7 +64,7 @@ Outcome check(const Family& family, QDate today) {
             Words::tr("The day on which the family was taken on lies in the future; enter today "
                       "or an earlier day."),
             QStringLiteral("since"));
-    if (!handoutLanguages().contains(family.handoutLanguage))
+    if (!isShippedLanguage(family.handoutLanguage))
         return bad(Words::tr("The pages for this family cannot be written in \"%1\"; choose one "
                              "of the languages of the list.")
                        .arg(family.handoutLanguage),

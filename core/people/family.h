@@ -42,9 +42,6 @@ struct Family {
 /// name the field.
 Outcome check(const Family& family, QDate today);
 
-/// The languages that the printed pages can be written in, English first: "en", "es".
-QStringList handoutLanguages();
-
 QString statusId(Family::Status status);
 std::optional<Family::Status> statusFromId(QStringView id);
 

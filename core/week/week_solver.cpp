@@ -36,13 +36,17 @@ LinearProgram withCookings(const WeekModel& model, const Cookings& cookings) {
     return program;
 }
 
-/// The levels that still have a say when the cookings are fixed, and the tidying.
+/// The levels that still have a say when the cookings are fixed, and the tidying. Without cuts a
+/// level can be held more tightly.
 std::vector<LinearLevel> servingLevels(const WeekModel& model) {
+    constexpr double tight = 2e-7;
     std::vector<LinearLevel> levels;
     for (std::size_t index = 0; index < model.levels.size(); ++index)
         if (model.levelNames[index] < WeekModel::Level::Cookings)
             levels.push_back(model.levels[index]);
     levels.push_back(model.tidy);
+    for (LinearLevel& level : levels)
+        level.slack = tight;
     return levels;
 }
 
@@ -84,6 +88,22 @@ double gapOf(const LevelOutcome& level) {
     return (level.value - level.bound) / std::max(std::abs(level.value), least);
 }
 
+/// The same limits, with a progress in mL and g where the model counts litres and kilograms.
+SolveLimits inKitchenUnits(const SolveLimits& limits, const WeekModel& model) {
+    SolveLimits changed = limits;
+    if (!limits.progress)
+        return changed;
+    changed.progress = [&limits, &model](SolveProgress reached) {
+        constexpr double thousand = 1000;
+        if (model.levelNames[at(reached.level)] < WeekModel::Level::Cookings) {
+            reached.best *= thousand;
+            reached.bound *= thousand;
+        }
+        limits.progress(reached);
+    };
+    return changed;
+}
+
 /// Nothing cooked but what is settled: what every problem allows.
 Cookings nothingOf(const WeekProblem& problem) {
     return Cookings(at(problem.days), std::vector<int>(problem.pots.size(), 0));
@@ -105,7 +125,8 @@ WeekSolution solveWeek(const WeekProblem& problem, const SolveLimits& limits,
     std::vector<double> first = served(model, known);
     if (first.empty())
         first = served(model, nothingOf(problem));
-    const LevelsOutcome outcome = solveLevels(model.program, model.levels, first, limits);
+    const LevelsOutcome outcome =
+        solveLevels(model.program, model.levels, first, inKitchenUnits(limits, model));
     const bool proven = outcome.levels.size() == model.levels.size() &&
                         std::ranges::all_of(outcome.levels, &LevelOutcome::proven);
     // Rounded to whole cookings and served once more, so that no rounding of the search is left.

@@ -53,7 +53,6 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     m_fridge->setToolTip(tr("Room for stock in the refrigerator"));
     m_freezer->setToolTip(tr("Room for stock in the freezer"));
     m_meat->setToolTip(tr("Cooked meat that the table eats in a day"));
-    m_language->setToolTip(tr("The language of the pages that this family is given"));
     m_mostOfOne->setToolTip(tr("How often one animal is cooked in a week at most"));
     m_altitude->setToolTip(tr("Height of the kitchen above the sea; water boils cooler higher up"));
     m_zone->setToolTip(tr("A day of the log is a day of this place"));

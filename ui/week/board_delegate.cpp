@@ -49,6 +49,10 @@ int BoardDelegate::heightFor(const QWidget& widget) {
     return widget.fontMetrics().lineSpacing() * (nameLines + 2) + 2 * step(widget);
 }
 
+int BoardDelegate::emptyHeightFor(const QWidget& widget) {
+    return widget.fontMetrics().lineSpacing() + 3 * step(widget);
+}
+
 void BoardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const {
     painter->save();
@@ -68,7 +72,9 @@ void BoardDelegate::paintCard(QPainter& painter, const QStyleOptionViewItem& opt
     const bool current = option.state.testFlag(QStyle::State_Selected);
     const bool focused =
         current && option.state.testFlag(QStyle::State_Active) && option.widget->hasFocus();
-    painter.setPen(QPen(current ? colours.bay : colours.quietInk, focused ? 3 : 1));
+    const bool proposed = index.data(BoardModel::ProposedRole).toBool();
+    painter.setPen(QPen(current || proposed ? colours.bay : colours.quietInk, focused ? 3 : 1,
+                        proposed ? Qt::DashLine : Qt::SolidLine));
     painter.setBrush(colours.page);
     painter.drawRoundedRect(QRectF(card).adjusted(1, 1, -1, -1), gap / 2.0, gap / 2.0);
     const QRect inside = card.adjusted(gap, gap / 2, -gap / 2, -gap / 2);

@@ -13,6 +13,8 @@ public:
 
     /// The height of a place: a line for the start, two for the name, one for the yield.
     static int heightFor(const QWidget& widget);
+    /// The height of a row that holds no pot on any day.
+    static int emptyHeightFor(const QWidget& widget);
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;

@@ -59,6 +59,37 @@ void BoardModel::setPlan(const week::WeekPlan& plan, const QHash<PotId, BoardPot
     Q_EMIT dataChanged(index(0, 0), index(m_rows - 1, week::daysAWeek - 1));
 }
 
+void BoardModel::setHours(const QStringList& inShort, const QStringList& inWords) {
+    m_hoursInShort = inShort;
+    m_hoursInWords = inWords;
+    Q_EMIT headerDataChanged(Qt::Horizontal, 0, week::daysAWeek - 1);
+}
+
+void BoardModel::setProposed(bool proposed, const week::WeekPlan& kept) {
+    m_proposed = proposed;
+    m_kept = kept.placements;
+    Q_EMIT dataChanged(index(0, 0), index(m_rows - 1, week::daysAWeek - 1));
+}
+
+int BoardModel::filledRows() const {
+    qsizetype most = 0;
+    for (const QList<qsizetype>& day : m_days)
+        most = std::max(most, day.size());
+    return static_cast<int>(most);
+}
+
+std::optional<BoardDrop> BoardModel::dropOf(const QMimeData* data, const QModelIndex& over) const {
+    if (!over.isValid() || !canDropMimeData(data, Qt::CopyAction, -1, -1, over))
+        return std::nullopt;
+    BoardDrop drop;
+    drop.day = dayOf(over.column());
+    if (data->hasFormat(placementMimeType()))
+        drop.placement = data->data(placementMimeType()).toLongLong();
+    else
+        drop.pot = PotId{data->data(potMimeType()).toLongLong()};
+    return drop;
+}
+
 qsizetype BoardModel::placementAt(const QModelIndex& index) const {
     if (!index.isValid() || index.column() >= m_days.size())
         return -1;
@@ -108,6 +139,8 @@ QVariant BoardModel::data(const QModelIndex& index, int role) const {
         return printStartTime(placement.start);
     case YieldRole:
         return pot.yield;
+    case ProposedRole:
+        return m_proposed && !m_kept.contains(placement);
     case Qt::ToolTipRole:
         return spoken(index);
     default:
@@ -125,7 +158,10 @@ QString BoardModel::spoken(const QModelIndex& index) const {
     const QString start = placement.start.isValid()
                               ? tr("starts %1").arg(printStartTime(placement.start))
                               : tr("no start time");
-    return QStringList{day, pot.name, start, pot.yield}.join(QStringLiteral(", "));
+    QStringList parts{day, pot.name, start, pot.yield};
+    if (m_proposed && !m_kept.contains(placement))
+        parts << tr("proposed");
+    return parts.join(QStringLiteral(", "));
 }
 
 QVariant BoardModel::headerData(int section, Qt::Orientation orientation, int role) const {
@@ -136,9 +172,25 @@ QVariant BoardModel::headerData(int section, Qt::Orientation orientation, int ro
         return day == m_today
                    ? tr("%1 \u2013 today").arg(QLocale().toString(day, QStringLiteral("ddd d")))
                    : QLocale().toString(day, QStringLiteral("ddd d MMM"));
-    if (role == Qt::AccessibleTextRole || role == Qt::ToolTipRole)
-        return QLocale().toString(day, QLocale::LongFormat);
-    return {};
+    switch (role) {
+    case HoursRole:
+        return m_hoursInShort.value(section);
+    case LockedRole:
+        return m_plan.lockedDays.contains(day);
+    case TodayRole:
+        return day == m_today;
+    case Qt::AccessibleTextRole:
+    case Qt::ToolTipRole: {
+        QStringList parts{QLocale().toString(day, QLocale::LongFormat),
+                          m_hoursInWords.value(section)};
+        if (m_plan.lockedDays.contains(day))
+            parts << tr("locked: planning leaves this day alone");
+        parts.removeAll(QString());
+        return parts.join(QStringLiteral(", "));
+    }
+    default:
+        return {};
+    }
 }
 
 Qt::ItemFlags BoardModel::flags(const QModelIndex& index) const {

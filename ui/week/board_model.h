@@ -4,6 +4,8 @@
 
 #include <QAbstractTableModel>
 #include <QHash>
+#include <QStringList>
+#include <optional>
 
 namespace ladlework::ui {
 
@@ -13,18 +15,32 @@ struct BoardPot {
     QString yield; ///< "makes 2¾ quarts"
 };
 
+/// What is dragged over the board, and to which day.
+struct BoardDrop {
+    qsizetype placement = -1; ///< of the plan; -1 for a pot from the list
+    PotId pot;                ///< of the list
+    QDate day;
+    friend bool operator==(const BoardDrop&, const BoardDrop&) = default;
+};
+
 /// A week of placements: a column a day, the pots of a day below one another in the order they are
 /// cooked, and at least one empty place below. The model changes nothing itself: what a person
 /// asks for comes out as a signal, and the changed plan comes back through setPlan().
 class BoardModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Role { PlacementRole = Qt::UserRole, PotNameRole, YieldRole, StartRole };
+    enum Role { PlacementRole = Qt::UserRole, PotNameRole, YieldRole, StartRole, ProposedRole };
+    /// Of the heads of the days.
+    enum HeaderRole { HoursRole = Qt::UserRole + 100, LockedRole, TodayRole };
     static constexpr int leastRows = 2;
 
     using QAbstractTableModel::QAbstractTableModel;
 
     void setPlan(const week::WeekPlan& plan, const QHash<PotId, BoardPot>& pots, QDate today);
+    /// What the heads say of the free hours, by day; an empty one says nothing.
+    void setHours(const QStringList& inShort, const QStringList& inWords);
+    /// The plan is only proposed: its new cookings are drawn so.
+    void setProposed(bool proposed, const week::WeekPlan& kept);
     [[nodiscard]] const week::WeekPlan& plan() const { return m_plan; }
     [[nodiscard]] QDate dayOf(int column) const { return m_plan.start.addDays(column); }
     /// The place of a placement in the plan; -1 for an empty cell.
@@ -33,6 +49,11 @@ public:
     [[nodiscard]] QModelIndex indexOf(qsizetype placement) const;
     /// The first empty place of a day.
     [[nodiscard]] QModelIndex firstEmpty(int column) const;
+    /// Rows above this one hold a pot on some day.
+    [[nodiscard]] int filledRows() const;
+    /// What a drag holds, when dropped on a cell; nothing when it is none of the board's.
+    [[nodiscard]] std::optional<BoardDrop> dropOf(const QMimeData* data,
+                                                  const QModelIndex& over) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -65,6 +86,10 @@ private:
     QDate m_today;
     QList<QList<qsizetype>> m_days;
     int m_rows = leastRows;
+    QStringList m_hoursInShort;
+    QStringList m_hoursInWords;
+    bool m_proposed = false;
+    QList<week::Placement> m_kept; ///< of a proposal: what stands in the plan already
 };
 
 /// The pot as drag data, for the list of pots.

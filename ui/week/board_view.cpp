@@ -2,14 +2,17 @@
 
 #include "ui/paint/theme.h"
 #include "ui/week/board_delegate.h"
-#include "ui/week/board_model.h"
+#include "ui/week/day_header.h"
 
+#include <QDragMoveEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <algorithm>
 
 namespace ladlework::ui {
 
 BoardView::BoardView(BoardModel* model, QWidget* parent) : QTableView(parent), m_model(model) {
+    setHorizontalHeader(new DayHeader(this));
     setModel(model);
     setItemDelegate(new BoardDelegate(this));
     setAccessibleName(tr("Pots on the days of the week"));
@@ -26,25 +29,34 @@ BoardView::BoardView(BoardModel* model, QWidget* parent) : QTableView(parent), m
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     verticalHeader()->hide();
-    horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    horizontalHeader()->setHighlightSections(false);
-    horizontalHeader()->setSectionsClickable(false);
-    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     fitRows();
-    connect(model, &QAbstractItemModel::rowsInserted, this, [this] { updateGeometry(); });
-    connect(model, &QAbstractItemModel::rowsRemoved, this, [this] { updateGeometry(); });
+    for (auto signal : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
+        connect(model, signal, this, &BoardView::fitRows);
+    connect(model, &QAbstractItemModel::dataChanged, this, &BoardView::setRowHeights);
 }
 
 void BoardView::fitRows() {
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setDefaultSectionSize(BoardDelegate::heightFor(*this));
-    updateGeometry();
+    setRowHeights();
+}
+
+void BoardView::setRowHeights() {
+    const int filled = std::max(1, m_model->filledRows());
+    bool changed = false;
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        const int height = row < filled ? BoardDelegate::heightFor(*this)
+                                        : BoardDelegate::emptyHeightFor(*this);
+        changed = changed || rowHeight(row) != height;
+        setRowHeight(row, height);
+    }
+    if (changed || minimumHeight() == 0)
+        updateGeometry();
 }
 
 QSize BoardView::sizeHint() const {
-    const int rows = m_model->rowCount() * verticalHeader()->defaultSectionSize();
-    return {QTableView::sizeHint().width(),
-            horizontalHeader()->sizeHint().height() + rows + 2 * frameWidth()};
+    return {QTableView::sizeHint().width(), horizontalHeader()->sizeHint().height() +
+                                                verticalHeader()->length() + 2 * frameWidth()};
 }
 
 QSize BoardView::minimumSizeHint() const {
@@ -96,6 +108,28 @@ void BoardView::mouseDoubleClickEvent(QMouseEvent* event) {
         edit(index);
     else
         Q_EMIT chooserWanted(m_model->dayOf(index.column()));
+}
+
+void BoardView::hover(const std::optional<BoardDrop>& drop) {
+    if (drop == m_hovered)
+        return;
+    m_hovered = drop;
+    Q_EMIT dropHovered(drop);
+}
+
+void BoardView::dragMoveEvent(QDragMoveEvent* event) {
+    QTableView::dragMoveEvent(event);
+    hover(m_model->dropOf(event->mimeData(), indexAt(event->position().toPoint())));
+}
+
+void BoardView::dragLeaveEvent(QDragLeaveEvent* event) {
+    QTableView::dragLeaveEvent(event);
+    hover(std::nullopt);
+}
+
+void BoardView::dropEvent(QDropEvent* event) {
+    hover(std::nullopt);
+    QTableView::dropEvent(event);
 }
 
 void BoardView::resizeEvent(QResizeEvent* event) {

@@ -3,6 +3,7 @@
 #include "calendar/family_calendar.h"
 #include "calendar/icalendar.h"
 #include "foundation/whole_file.h"
+#include "week/week_findings.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -21,6 +22,17 @@ QString suggestedFile(const QString& name, QDate monday) {
     return QStringLiteral("%1, %2.ics").arg(fit.trimmed(), monday.toString(Qt::ISODate));
 }
 } // namespace
+
+QList<calendar::ThawMove> thawMoves(const casebook::WeekAhead& ahead,
+                                    const week::WeekSolution& solution) {
+    QList<calendar::ThawMove> moves;
+    for (const week::StockMove& move : solution.thawing)
+        if (move.volume >= quantity::Volume::fromDrops(1))
+            moves.append({ahead.start.addDays(move.day),
+                          week::sourceName(ahead.problem, solution, move.from, ahead.start),
+                          move.volume});
+    return moves;
+}
 
 bool saveForCalendar(QWidget* parent, const ScreenContext& context,
                      const casebook::Casebook& casebook, QDate monday,

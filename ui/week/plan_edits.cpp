@@ -10,6 +10,17 @@ bool has(const week::WeekPlan& plan, qsizetype index) {
     return index >= 0 && index < plan.placements.size();
 }
 
+/// `placements` in place of the plan's own, but on locked days.
+void replacePlacements(week::WeekPlan& plan, const QList<week::Placement>& placements) {
+    const auto locked = [&plan](const week::Placement& placement) {
+        return plan.lockedDays.contains(placement.day);
+    };
+    plan.placements.removeIf([&](const week::Placement& own) { return !locked(own); });
+    for (const week::Placement& placement : placements)
+        if (!locked(placement))
+            plan.placements << placement;
+}
+
 } // namespace
 
 week::WeekPlan withPot(week::WeekPlan plan, PotId pot, QDate day) {
@@ -40,12 +51,60 @@ week::WeekPlan withStart(week::WeekPlan plan, qsizetype index, QTime start) {
 }
 
 week::WeekPlan withCopyOf(week::WeekPlan plan, const week::WeekPlan& other) {
-    plan.placements.clear();
+    QList<week::Placement> placements;
     for (week::Placement placement : other.placements) {
         placement.day = plan.start.addDays(other.start.daysTo(placement.day));
-        plan.placements << placement;
+        placements << placement;
     }
+    replacePlacements(plan, placements);
+    for (const week::HouseholdExtra& extra : other.extras)
+        if (!plan.extras.contains(extra))
+            plan.extras << extra;
     return plan;
+}
+
+week::WeekPlan withKept(week::WeekPlan plan, const week::WeekTemplate& kept) {
+    QList<week::Placement> placements;
+    for (const week::TemplatePlacement& placement : kept.placements)
+        placements << week::Placement{plan.start.addDays(placement.day), placement.pot,
+                                      placement.start};
+    replacePlacements(plan, placements);
+    return plan;
+}
+
+week::WeekTemplate keptFrom(const week::WeekPlan& plan, const QString& name) {
+    week::WeekTemplate kept;
+    kept.family = plan.family;
+    kept.name = name;
+    for (const week::Placement& placement : plan.placements)
+        kept.placements << week::TemplatePlacement{
+            static_cast<int>(plan.start.daysTo(placement.day)), placement.pot, placement.start};
+    return kept;
+}
+
+week::WeekPlan withLock(week::WeekPlan plan, QDate day, bool locked) {
+    plan.lockedDays.removeAll(day);
+    if (locked)
+        plan.lockedDays << day;
+    std::ranges::sort(plan.lockedDays);
+    return plan;
+}
+
+week::WeekPlan withHours(week::WeekPlan plan, QDate day, const QList<week::FreeHours>& hours) {
+    plan = withUsualHours(std::move(plan), day);
+    plan.hours << week::DayHours{day, hours};
+    std::ranges::sort(plan.hours, {}, &week::DayHours::day);
+    return plan;
+}
+
+week::WeekPlan withUsualHours(week::WeekPlan plan, QDate day) {
+    plan.hours.removeIf([day](const week::DayHours& own) { return own.day == day; });
+    return plan;
+}
+
+bool hasOwnHours(const week::WeekPlan& plan, QDate day) {
+    return std::ranges::any_of(plan.hours,
+                               [day](const week::DayHours& own) { return own.day == day; });
 }
 
 week::WeekPlan withAtHome(week::WeekPlan plan, const QString& item, quantity::Mass mass) {

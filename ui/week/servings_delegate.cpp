@@ -26,9 +26,13 @@ void ServingsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     painter->save();
     painter->setFont(figuresFont(option.font));
     const QColor chosen = option.palette.color(QPalette::HighlightedText);
-    painter->setPen(selected ? chosen : colours.ink);
+    const bool quiet = index.data(ServingsModel::QuietRole).toBool();
+    painter->setPen(selected ? chosen : quiet ? colours.quietInk : colours.ink);
     painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter, lines.first());
-    if (lines.size() > 1) {
+    if (lines.size() > 1 && quiet) {
+        painter->drawText(line.translated(0, height), Qt::AlignLeft | Qt::AlignVCenter,
+                          lines.at(1));
+    } else if (lines.size() > 1) {
         line.translate(0, height);
         const QRectF mark(line.left(), line.top() + height * 0.15, height * 0.7, height * 0.7);
         if (!selected)
@@ -42,7 +46,7 @@ void ServingsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
 
 QSize ServingsDelegate::sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const {
-    const int lines = index.data(ServingsModel::ShortRole).toBool() ? 2 : 1;
+    const int lines = index.data(ServingsModel::LinesRole).toInt();
     return {option.fontMetrics.averageCharWidth() * 10,
             lines * option.fontMetrics.lineSpacing() + step(*option.widget) / 2};
 }

@@ -4,6 +4,8 @@
 #include "ui/paint/theme.h"
 #include "ui/week/board_model.h"
 #include "ui/week/board_view.h"
+#include "ui/week/hours_words.h"
+#include "ui/week/plan_edits.h"
 #include "ui/week/servings_delegate.h"
 #include "ui/week/servings_model.h"
 #include "ui/week/week_picture.h"
@@ -80,6 +82,27 @@ void WeekBoard::show(const casebook::Casebook& casebook, const week::WeekPlan& p
             pots.insert(placement.pot, BoardPot{pot->name, yieldWords(casebook, *pot)});
     }
     m_model->setPlan(plan, pots, casebook.today());
+    setHours(casebook, plan);
+    preview(casebook, plan, ahead, solution);
+}
+
+void WeekBoard::setHours(const casebook::Casebook& casebook, const week::WeekPlan& plan) {
+    const QList<week::UsualHours>& usual = casebook.records().usualHours;
+    QStringList inShort;
+    QStringList inWords;
+    for (int day = 0; day < week::daysAWeek; ++day) {
+        const QDate date = plan.start.addDays(day);
+        // Nothing is said of what is over, nor of what was never told.
+        const bool told = date >= casebook.today() && (!usual.isEmpty() || hasOwnHours(plan, date));
+        const QList<week::FreeHours> hours = week::hoursOn(plan, usual, date);
+        inShort << (told ? hoursInShort(hours) : QString());
+        inWords << (told ? hoursInWords(hours) : QString());
+    }
+    m_model->setHours(inShort, inWords);
+}
+
+void WeekBoard::preview(const casebook::Casebook& casebook, const week::WeekPlan& plan,
+                        const casebook::WeekAhead& ahead, const week::WeekSolution& solution) {
     const WeekShown shown =
         shownWeek(plan.start, ahead, solution, casebook.records().family.measures);
     m_picture->setWeek(shown);

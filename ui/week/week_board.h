@@ -25,6 +25,9 @@ public:
     /// place.
     void show(const casebook::Casebook& casebook, const week::WeekPlan& plan,
               const casebook::WeekAhead& ahead, const week::WeekSolution& solution);
+    /// Shows how another plan would go, in the picture and the table only: the pots stay.
+    void preview(const casebook::Casebook& casebook, const week::WeekPlan& plan,
+                 const casebook::WeekAhead& ahead, const week::WeekSolution& solution);
 
     [[nodiscard]] BoardModel* model() const { return m_model; }
     [[nodiscard]] BoardView* view() const { return m_view; }
@@ -37,6 +40,7 @@ protected:
 
 private:
     QTableView* makeTable();
+    void setHours(const casebook::Casebook& casebook, const week::WeekPlan& plan);
     void setGutter();
     void fitTable();
 

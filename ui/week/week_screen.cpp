@@ -5,37 +5,72 @@
 #include "ui/shared/action_button.h"
 #include "ui/shared/start_time.h"
 #include "ui/shared/week_stepper.h"
-#include "ui/week/board_model.h"
 #include "ui/week/board_view.h"
 #include "ui/week/calendar_saving.h"
+#include "ui/week/day_hours_bar.h"
+#include "ui/week/kept_weeks.h"
 #include "ui/week/plan_edits.h"
+#include "ui/week/plan_panel.h"
 #include "ui/week/pot_chooser.h"
 #include "ui/week/shopping_panel.h"
 #include "ui/week/week_board.h"
+#include "ui/week/week_planning.h"
+#include "week/cooking_time.h"
 #include "week/week_findings.h"
 #include "week/week_solver.h"
 
 #include <QAction>
 #include <QBoxLayout>
+#include <QElapsedTimer>
 #include <QLocale>
 #include <QPushButton>
+#include <QHideEvent>
 #include <QScrollArea>
+#include <algorithm>
+#include <cmath>
 
 namespace ladlework::ui {
 
 namespace {
 
 constexpr int sideCharacters = 34;
+/// What new free hours of a day begin with where no pot tells how long cooking takes.
+constexpr double usualHours = 4;
 
 QString weekdayInWords(QDate day) {
     return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
 }
 
+/// What the longest pot of the family needs, in whole half hours.
+quantity::Duration longestPot(const casebook::Casebook& casebook) {
+    quantity::Duration longest;
+    for (const kitchen::Pot& pot : casebook.records().pots)
+        longest = std::max(longest, week::cookingTime(pot).total);
+    if (longest <= quantity::Duration())
+        return quantity::Duration::fromHours(usualHours);
+    return quantity::Duration::fromHours(std::ceil(longest.toHours() * 2) / 2);
+}
+
+/// Findings count days from the first that is planned; the screen from Monday.
+Findings fromMonday(Findings findings, qint64 over) {
+    const QString day = QStringLiteral("day:");
+    for (Finding& finding : findings)
+        if (finding.field.startsWith(day))
+            finding.field = day + QString::number(finding.field.mid(day.size()).toInt() + over);
+    return findings;
+}
+
+QString changedMeanwhile() {
+    return WeekScreen::tr("Something changed while the week was planned. Plan it again.");
+}
+
 } // namespace
 
 WeekScreen::WeekScreen(const ScreenContext& context, QWidget* parent)
-    : FamilyScreen(context, parent), m_stepper(new WeekStepper), m_board(new WeekBoard),
-      m_chooser(new PotChooser), m_shopping(new ShoppingPanel(context)) {
+    : FamilyScreen(context, parent), m_changes(context, this), m_stepper(new WeekStepper),
+      m_board(new WeekBoard), m_chooser(new PotChooser), m_shopping(new ShoppingPanel(context)),
+      m_planPanel(new PlanPanel), m_planning(new WeekPlanning(m_planPanel, this)) {
+    makePlanActions();
     makeActions();
     const int gap = step(*this);
     auto* whole = new QWidget;
@@ -53,10 +88,41 @@ WeekScreen::WeekScreen(const ScreenContext& context, QWidget* parent)
     outer->setContentsMargins(0, 0, 0, 0);
     outer->addWidget(scroll);
     connectBoard();
+    connectPlanning();
     connect(m_stepper, &WeekStepper::weekChanged, this, [this] {
+        m_planning->drop({});
+        m_changes.setWeek(sharedBook(), m_stepper->week());
         showWeek();
         followDay();
     });
+}
+
+void WeekScreen::makePlanActions() {
+    m_plan = addScreenAction(tr("P&lan the week"),
+                             tr("Finds the best week for the days that are left and not locked"),
+                             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
+    connect(m_plan, &QAction::triggered, this, &WeekScreen::planWeek);
+    m_stop = addScreenAction(tr("Stop planning"), tr("Leaves the week as it is"),
+                             QKeySequence(Qt::Key_Escape));
+    m_stop->setEnabled(false);
+    connect(m_stop, &QAction::triggered, m_planning, &WeekPlanning::cancel);
+    m_lock = addScreenAction(tr("Lock the &day"),
+                             tr("Planning leaves the pots of the day you are on as they are"),
+                             QKeySequence(Qt::CTRL | Qt::Key_D));
+    m_lock->setCheckable(true);
+    connect(m_lock, &QAction::triggered, this, [this](bool locked) {
+        leftProposal();
+        m_changes.lock(currentDay(), locked);
+    });
+    m_hours = new DayHoursBar(m_lock);
+    QAction* hours = addScreenAction(tr("Free &hours of the day"),
+                                     tr("When there is time for cooking on the day you are on"),
+                                     QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_H));
+    connect(hours, &QAction::triggered, m_hours, &DayHoursBar::takeFocus);
+    QAction* keep =
+        addScreenAction(tr("Keep this &week under a name"), tr("To use it again in another week"),
+                        QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K));
+    m_kept = new KeptWeeks(context(), keep);
 }
 
 void WeekScreen::makeActions() {
@@ -64,8 +130,7 @@ void WeekScreen::makeActions() {
         addScreenAction(tr("P&ut a pot on the day"), tr("Choose a pot for the day you are on"),
                         QKeySequence(Qt::Key_Insert));
     connect(put, &QAction::triggered, this, [this] {
-        const QModelIndex current = m_board->view()->currentIndex();
-        chooseFor(m_board->model()->dayOf(current.isValid() ? current.column() : 0));
+        chooseFor(currentDay());
     });
     QAction* off = addScreenAction(
         tr("&Take the pot off"), tr("Takes the chosen pot off its day (Delete, in the week)"), {});
@@ -75,15 +140,18 @@ void WeekScreen::makeActions() {
         addScreenAction(tr("&Copy last week"), tr("Puts last week's pots on the same days"),
                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     connect(m_copyLast, &QAction::triggered, this, &WeekScreen::copyLastWeek);
+    for (QAction* shopping : m_shopping->actions())
+        addAction(shopping);
     const QAction* calendar =
         addScreenAction(tr("Save for a cale&ndar..."),
                         tr("Saves the cookings, reminders and last days of this week as a file "
                            "that a calendar reads"),
                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
-    connect(calendar, &QAction::triggered, this,
-            [this] { saveForCalendar(this, context(), book(), m_stepper->week()); });
-    for (QAction* shopping : m_shopping->actions())
-        addAction(shopping);
+    connect(calendar, &QAction::triggered, this, [this] {
+        const casebook::WeekAhead ahead = book().weekAhead(m_changes.plan());
+        saveForCalendar(this, context(), book(), m_stepper->week(),
+                        thawMoves(ahead, week::serveSettled(ahead.problem)));
+    });
     for (QAction* stepAction : m_stepper->steps())
         addAction(stepAction);
 }
@@ -92,24 +160,35 @@ QWidget* WeekScreen::makeMain() {
     auto* main = new QWidget;
     auto* column = new QVBoxLayout(main);
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(step(*this));
-    auto* bar = new QHBoxLayout;
-    bar->setSpacing(step(*this));
-    bar->addWidget(m_stepper);
-    bar->addStretch();
-    bar->addWidget(buttonFor(m_copyLast));
-    auto* handOut = new QPushButton(tr("Hand it &out"));
-    handOut->setToolTip(tr("Shows the pages of the handout"));
-    connect(handOut, &QPushButton::clicked, this,
-            [this] { Q_EMIT screenWanted(QStringLiteral("handout")); });
-    bar->addWidget(handOut);
-    column->addLayout(bar);
+    column->setSpacing(step(*this) / 2);
+    column->addWidget(makeBar());
+    column->addWidget(m_kept);
+    column->addWidget(m_hours);
+    column->addWidget(m_planPanel);
     auto* scroll = new QScrollArea;
     scroll->setWidget(m_board);
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
     column->addWidget(scroll, 1);
     return main;
+}
+
+QWidget* WeekScreen::makeBar() {
+    auto* bar = new QWidget;
+    auto* row = new QHBoxLayout(bar);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(step(*this));
+    row->addWidget(m_stepper);
+    row->addStretch();
+    row->addWidget(buttonFor(m_plan, true));
+    row->addWidget(m_kept->button());
+    row->addWidget(buttonFor(m_copyLast));
+    auto* handOut = new QPushButton(tr("Hand it &out"));
+    handOut->setToolTip(tr("Shows the pages of the handout"));
+    connect(handOut, &QPushButton::clicked, this,
+            [this] { Q_EMIT screenWanted(QStringLiteral("handout")); });
+    row->addWidget(handOut);
+    return bar;
 }
 
 QWidget* WeekScreen::makeSide() {
@@ -148,6 +227,52 @@ void WeekScreen::connectBoard() {
             [this] { Q_EMIT screenWanted(QStringLiteral("pots")); });
 }
 
+void WeekScreen::connectPlanning() {
+    connect(m_board->view(), &BoardView::dropHovered, this, &WeekScreen::showPreview);
+    connect(m_planning, &WeekPlanning::proposalChanged, this, &WeekScreen::showWeek);
+    connect(m_planning, &WeekPlanning::busyChanged, this,
+            [this] { m_stop->setEnabled(m_planning->isBusy()); });
+    connect(m_planning, &WeekPlanning::planned, this, [this](const week::WeekPlan& planned) {
+        m_takingPlan = true;
+        m_changes.takePlanned(planned);
+        m_takingPlan = false;
+    });
+    connect(m_planPanel, &PlanPanel::screenWanted, this, &WeekScreen::wantScreen);
+    // The workbook can change while another screen is in sight, and then nothing is shown here.
+    connect(&context().workbook, &store::Workbook::changed, this, [this] {
+        if (!m_takingPlan)
+            m_planning->drop(changedMeanwhile());
+    });
+    connect(m_hours, &DayHoursBar::hoursWanted, this,
+            [this](QDate day, const QList<week::FreeHours>& hours) {
+                m_changes.setHours(day, hours);
+                followDay(); // what was refused is shown as it was
+            });
+    connect(m_hours, &DayHoursBar::usualWanted, this,
+            [this](QDate day) { m_changes.setUsualHours(day); });
+    connect(m_hours, &DayHoursBar::membersWanted, this,
+            [this] { wantScreen(QStringLiteral("members")); });
+    connect(m_hours, &DayHoursBar::refused, this,
+            [this](const QString& sentence) { context().desk.tell(this, sentence); });
+    connect(m_kept, &KeptWeeks::useWanted, this,
+            [this](const week::WeekTemplate& kept) { m_changes.use(kept); });
+    connect(m_kept, &KeptWeeks::left, this, [this] { m_board->view()->setFocus(); });
+}
+
+void WeekScreen::wantScreen(const QString& screen) {
+    if (screen == QStringLiteral("hours"))
+        m_hours->takeFocus();
+    else
+        Q_EMIT screenWanted(screen);
+}
+
+void WeekScreen::hideEvent(QHideEvent* event) {
+    FamilyScreen::hideEvent(event);
+    // Only what is seen may be put on the board: another family may be the next to be shown.
+    if (!event->spontaneous() && m_planning->isBusy())
+        m_planning->drop(tr("Planning was stopped when you left the week. It is as it was."));
+}
+
 QWidget* WeekScreen::firstField() {
     return m_board->view();
 }
@@ -163,9 +288,12 @@ void WeekScreen::showField(const QString& field) {
 }
 
 void WeekScreen::refresh(bool sameFamily) {
+    if (!m_takingPlan)
+        m_planning->drop(sameFamily ? changedMeanwhile() : QString());
     m_stepper->setToday(book().today());
     if (!sameFamily)
         m_stepper->setWeek(book().today());
+    m_changes.setWeek(sharedBook(), m_stepper->week());
     showPots();
     showWeek();
     if (!sameFamily) {
@@ -185,14 +313,52 @@ void WeekScreen::showPots() {
 }
 
 void WeekScreen::showWeek() {
-    const week::WeekPlan shown = plan();
-    const casebook::WeekAhead ahead = book().weekAhead(shown);
-    const week::WeekSolution solution = week::serveSettled(ahead.problem);
-    m_board->show(book(), shown, ahead, solution);
-    setFindings(week::weekFindings(ahead.problem, solution, ahead.start, measures()) + retries());
-    m_shopping->show(sharedBook(), shown);
+    showBoard();
+    const week::WeekPlan stored = m_changes.plan();
+    m_shopping->show(sharedBook(), stored);
+    m_kept->showWeeks(sharedBook(), stored);
     const week::WeekPlan last = book().plan(m_stepper->week().addDays(-week::daysAWeek));
     m_copyLast->setEnabled(!last.placements.isEmpty());
+    const bool isOver = m_stepper->week().addDays(week::daysAWeek) <= book().today();
+    m_plan->setEnabled(!isOver);
+    m_plan->setStatusTip(isOver
+                             ? tr("This week is over")
+                             : tr("Finds the best week for the days that are left and not locked"));
+}
+
+void WeekScreen::showBoard() {
+    const bool proposed = m_planning->proposal().has_value();
+    const week::WeekPlan shown = proposed ? *m_planning->proposal() : m_changes.plan();
+    QElapsedTimer took;
+    took.start();
+    const casebook::WeekAhead ahead = book().weekAhead(shown);
+    const week::WeekSolution solution = week::serveSettled(ahead.problem);
+    m_lookNs = took.nsecsElapsed();
+    m_board->show(book(), shown, ahead, solution);
+    m_board->model()->setProposed(proposed, m_changes.plan());
+    const qint64 over = shown.start.daysTo(ahead.start);
+    setFindings(
+        fromMonday(week::weekFindings(ahead.problem, solution, ahead.start, measures()), over) +
+        retries());
+}
+
+void WeekScreen::showPreview(const std::optional<BoardDrop>& drop) {
+    if (m_planning->proposal() || m_lookNs > m_previewLimitNs)
+        return;
+    week::WeekPlan changed = m_changes.plan();
+    if (drop)
+        changed = drop->placement >= 0 ? withMove(changed, drop->placement, drop->day)
+                                       : withPot(changed, drop->pot, drop->day);
+    QElapsedTimer took;
+    took.start();
+    const casebook::WeekAhead ahead = book().weekAhead(changed);
+    const week::WeekSolution solution = week::serveSettled(ahead.problem);
+    m_board->preview(book(), changed, ahead, solution);
+    m_lookNs = took.nsecsElapsed();
+}
+
+void WeekScreen::planWeek() {
+    m_planning->start(sharedBook(), m_changes.plan());
 }
 
 /// The new tries of the week, each as a note.
@@ -214,9 +380,26 @@ Findings WeekScreen::retries() const {
     return findings;
 }
 
-void WeekScreen::followDay() {
+QDate WeekScreen::currentDay() const {
     const QModelIndex current = m_board->view()->currentIndex();
-    m_chooser->setDay(m_board->model()->dayOf(current.isValid() ? current.column() : 0));
+    return m_board->model()->dayOf(current.isValid() ? current.column() : 0);
+}
+
+void WeekScreen::followDay() {
+    const QDate day = currentDay();
+    m_chooser->setDay(day);
+    const week::WeekPlan plan = m_changes.plan();
+    const QList<week::UsualHours>& usual = book().records().usualHours;
+    DayHoursShown shown;
+    shown.day = day;
+    shown.hours = week::hoursOn(plan, usual, day);
+    shown.own = hasOwnHours(plan, day);
+    shown.toldAtAll = !usual.isEmpty();
+    shown.past = day < book().today();
+    shown.longest = longestPot(book());
+    m_hours->showDay(shown);
+    m_lock->setEnabled(!shown.past);
+    m_lock->setChecked(plan.lockedDays.contains(day));
 }
 
 void WeekScreen::chooseFor(QDate day) {
@@ -224,94 +407,46 @@ void WeekScreen::chooseFor(QDate day) {
     m_chooser->choose();
 }
 
-week::WeekPlan WeekScreen::plan() const {
-    week::WeekPlan shown = book().plan(m_stepper->week());
-    shown.family = book().records().family.id;
-    shown.start = m_stepper->week();
-    return shown;
+bool WeekScreen::leftProposal() {
+    const bool proposed = m_planning->proposal().has_value();
+    if (m_planning->isBusy())
+        m_planning->cancel();
+    return proposed;
 }
 
-QString WeekScreen::potName(PotId pot) const {
-    const kitchen::Pot* found = book().pot(pot);
-    return found != nullptr ? found->name : tr("a pot");
-}
-
-QString WeekScreen::potAt(qsizetype placement) const {
-    return potName(plan().placements.at(placement).pot);
-}
-
-bool WeekScreen::save(const week::WeekPlan& changed, const QString& sentence) {
-    return context().act(this, sentence, [&](store::Action& action) -> Outcome {
-        const Result<WeekPlanId> stored = context().workbook.weeks().setPlan(action, changed);
-        if (!stored)
-            return passOn(stored);
-        return {};
-    });
-}
-
-void WeekScreen::select(const week::Placement& placement) {
-    const qsizetype index = plan().placements.lastIndexOf(placement);
+void WeekScreen::select(const std::optional<week::Placement>& placement) {
+    if (!placement)
+        return;
+    const qsizetype index = m_changes.plan().placements.lastIndexOf(*placement);
     const QModelIndex cell = m_board->model()->indexOf(index);
     if (cell.isValid())
         m_board->view()->setCurrentIndex(cell);
 }
 
 void WeekScreen::putPot(PotId pot, QDate day) {
-    const week::WeekPlan changed = withPot(plan(), pot, day);
-    if (save(changed, tr("Put %1 on %2").arg(potName(pot), weekdayInWords(day))))
-        select(changed.placements.last());
+    leftProposal();
+    select(m_changes.put(pot, day));
 }
 
 void WeekScreen::takeOff(qsizetype placement) {
-    const week::WeekPlan before = plan();
-    if (placement < 0 || placement >= before.placements.size())
-        return;
     const QModelIndex cell = m_board->view()->currentIndex();
-    save(withoutPlacement(before, placement),
-         tr("Took %1 off %2")
-             .arg(potAt(placement), weekdayInWords(before.placements.at(placement).day)));
-    m_board->view()->setCurrentIndex(m_board->model()->index(cell.row(), cell.column()));
+    if (!leftProposal() && m_changes.takeOff(placement))
+        m_board->view()->setCurrentIndex(m_board->model()->index(cell.row(), cell.column()));
 }
 
 void WeekScreen::movePot(qsizetype placement, QDate day) {
-    const week::WeekPlan before = plan();
-    if (placement < 0 || placement >= before.placements.size() ||
-        before.placements.at(placement).day == day)
-        return;
-    const week::WeekPlan changed = withMove(before, placement, day);
-    const QString sentence =
-        tr("Moved %1 from %2 to %3")
-            .arg(potAt(placement), weekdayInWords(before.placements.at(placement).day),
-                 weekdayInWords(day));
-    if (save(changed, sentence))
-        select(changed.placements.at(placement));
+    if (!leftProposal())
+        select(m_changes.move(placement, day));
 }
 
 void WeekScreen::setStart(qsizetype placement, QTime start) {
-    const week::WeekPlan before = plan();
-    if (placement < 0 || placement >= before.placements.size())
-        return;
-    const week::WeekPlan changed = withStart(before, placement, start);
-    const QString day = weekdayInWords(before.placements.at(placement).day);
-    const QString sentence = start.isValid()
-                                 ? tr("Set the start of %1 on %2 to %3")
-                                       .arg(potAt(placement), day, printStartTime(start))
-                                 : tr("Cleared the start of %1 on %2").arg(potAt(placement), day);
-    if (save(changed, sentence))
-        select(changed.placements.at(placement));
+    if (!leftProposal())
+        select(m_changes.setStart(placement, start));
 }
 
 void WeekScreen::copyLastWeek() {
-    const week::WeekPlan last = book().plan(m_stepper->week().addDays(-week::daysAWeek));
-    if (last.placements.isEmpty())
-        return;
-    save(withCopyOf(plan(), last),
-         tr("Copied the pots of the week before to the week of %1")
-             .arg(QLocale().toString(m_stepper->week(), QStringLiteral("d MMMM"))));
-}
-
-void WeekScreen::copyShoppingList() {
-    m_shopping->copyToClipboard();
+    leftProposal();
+    m_changes.copyLast();
 }
 
 } // namespace ladlework::ui

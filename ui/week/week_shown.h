@@ -19,6 +19,9 @@ struct ShownDay {
     quantity::Volume spoilt;
     quantity::Volume inFridge; ///< at the end of the day, without what spoils then
     quantity::Volume inFreezer;
+    QStringList moves;      ///< "move 2 cups of Chicken legs from the freezer to the refrigerator"
+    QStringList shortMoves; ///< "thaw 2 cups"
+    quantity::Mass meat;    ///< cooked meat that there is for the table
 };
 
 /// What one member gets on one day.
@@ -34,6 +37,7 @@ struct WeekShown {
     QStringList names;                  ///< of the members
     QList<QList<ShownAmounts>> members; ///< by member and day
     double spill = 0;
+    quantity::Mass meatPerDay; ///< what the table eats
     quantity::MeasureSystem measures = quantity::MeasureSystem::UsCustomary;
 };
 

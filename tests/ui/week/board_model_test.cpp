@@ -59,6 +59,46 @@ TEST_F(BoardModelTest, SaysWhatStandsOnADay) {
                     .contains(QStringLiteral("today")));
 }
 
+TEST_F(BoardModelTest, HeadsSayHoursAndLock) {
+    m_plan.lockedDays = {monday.addDays(2)};
+    show(1);
+    m_model.setHours({QStringLiteral("6 h free")}, {QStringLiteral("free for 6 h")});
+    const auto head = [this](int day, int role) {
+        return m_model.headerData(day, Qt::Horizontal, role);
+    };
+    EXPECT_EQ(head(0, BoardModel::HoursRole).toString(), QStringLiteral("6 h free"));
+    EXPECT_TRUE(head(0, Qt::AccessibleTextRole).toString().contains(QStringLiteral("free for")));
+    EXPECT_TRUE(head(2, BoardModel::LockedRole).toBool());
+    EXPECT_TRUE(head(2, Qt::AccessibleTextRole).toString().contains(QStringLiteral("locked")));
+    EXPECT_TRUE(head(0, BoardModel::TodayRole).toBool());
+}
+
+TEST_F(BoardModelTest, ProposedPotsAreMarkedAndKeptOnesAreNot) {
+    show(1);
+    const week::WeekPlan kept = m_plan;
+    show(2);
+    m_model.setProposed(true, kept);
+    EXPECT_FALSE(m_model.indexOf(0).data(BoardModel::ProposedRole).toBool());
+    EXPECT_TRUE(m_model.indexOf(1).data(BoardModel::ProposedRole).toBool());
+    EXPECT_TRUE(m_model.indexOf(1)
+                    .data(Qt::AccessibleTextRole)
+                    .toString()
+                    .contains(QStringLiteral("proposed")));
+    m_model.setProposed(false, kept);
+    EXPECT_FALSE(m_model.indexOf(1).data(BoardModel::ProposedRole).toBool());
+}
+
+TEST_F(BoardModelTest, DragTellsWhatAndWhere) {
+    show(1);
+    const std::unique_ptr<QMimeData> pot(potMimeData(legs));
+    const std::unique_ptr<QMimeData> placement(m_model.mimeData({m_model.index(0, 1)}));
+    EXPECT_EQ(m_model.dropOf(pot.get(), m_model.index(1, 4)),
+              (BoardDrop{-1, legs, monday.addDays(4)}));
+    EXPECT_EQ(m_model.dropOf(placement.get(), m_model.index(0, 2)),
+              (BoardDrop{0, PotId{}, monday.addDays(2)}));
+    EXPECT_EQ(m_model.dropOf(pot.get(), {}), std::nullopt);
+}
+
 TEST_F(BoardModelTest, TypedStartIsAskedForAndNothingIsChangedByItself) {
     show(1);
     QSignalSpy wanted(&m_model, &BoardModel::startWanted);

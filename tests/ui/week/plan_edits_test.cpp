@@ -84,6 +84,44 @@ TEST_F(PlanEditsTest, CopyKeepsTheWeekdays) {
     EXPECT_TRUE(week::check(copied));
 }
 
+TEST_F(PlanEditsTest, CopyCarriesTheExtrasAndLeavesLockedDays) {
+    m_plan.extras = {{QStringLiteral("rice")}, {QStringLiteral("soap")}};
+    week::WeekPlan next;
+    next.start = monday.addDays(7);
+    next.extras = {{QStringLiteral("soap")}};
+    next.placements = {week::Placement{next.start, shank, QTime()},
+                       week::Placement{next.start.addDays(1), shank, QTime()}};
+    next.lockedDays = {next.start};
+    const week::WeekPlan copied = withCopyOf(next, m_plan);
+    ASSERT_EQ(copied.placements.size(), 2);
+    EXPECT_EQ(copied.placements.first(), next.placements.first()) << "locked";
+    EXPECT_EQ(copied.placements.last().day, next.start.addDays(3));
+    ASSERT_EQ(copied.extras.size(), 2) << "soap is not there twice";
+}
+
+TEST_F(PlanEditsTest, KeptWeekComesBackOnTheSameWeekdays) {
+    const week::WeekTemplate kept = keptFrom(m_plan, QStringLiteral("School"));
+    EXPECT_EQ(kept.name, QStringLiteral("School"));
+    week::WeekPlan next;
+    next.start = monday.addDays(14);
+    const week::WeekPlan used = withKept(next, kept);
+    ASSERT_EQ(used.placements.size(), 3);
+    for (qsizetype i = 0; i < 3; ++i)
+        EXPECT_EQ(used.placements.at(i).day, m_plan.placements.at(i).day.addDays(14));
+}
+
+TEST_F(PlanEditsTest, LocksAndHoursStandOnceADay) {
+    const QDate sunday = monday.addDays(6);
+    week::WeekPlan plan = withLock(withLock(m_plan, sunday, true), sunday, true);
+    EXPECT_EQ(plan.lockedDays, QList<QDate>{sunday});
+    EXPECT_TRUE(withLock(plan, sunday, false).lockedDays.isEmpty());
+    plan = withHours(withHours(m_plan, sunday, {}), sunday,
+                     {{QTime(9, 0), quantity::Duration::fromHours(3), 1}});
+    EXPECT_EQ(plan.hours.size(), 1);
+    EXPECT_TRUE(hasOwnHours(plan, sunday));
+    EXPECT_FALSE(hasOwnHours(withUsualHours(plan, sunday), sunday));
+}
+
 TEST_F(PlanEditsTest, DayIsInTheOrderOfTheClock) {
     m_plan.placements << week::Placement{monday, legs, QTime(7, 0)};
     EXPECT_EQ(placementsOn(m_plan, monday), (QList<qsizetype>{3, 0, 1}));

@@ -14,25 +14,28 @@ namespace {
 
 using quantity::Volume;
 
-/// Ana wants a cup a day; a quart is there on the first day and keeps for three.
-week::OutlookInput aWeek() {
-    week::OutlookInput input;
-    input.start = QDate(2026, 11, 2);
-    input.spill = 0;
-    input.fridgeRoom = Volume::fromQuarts(8);
-    input.freezerRoom = Volume::fromQuarts(8);
-    input.demands = {
-        week::Demand{MemberId{1}, QStringLiteral("Ana"), QList<Volume>(7, Volume::fromCups(1))},
-        week::Demand{MemberId{2}, QStringLiteral("Bo"), {}}};
-    week::Source source;
-    source.name = QStringLiteral("Chicken legs, Monday");
-    source.pot = PotId{1};
-    source.volume = Volume::fromCups(2.5);
-    source.readyDay = 0;
-    source.lastDay = 3;
-    source.may = {MemberId{1}};
-    input.sources = {source};
-    return input;
+/// Ana wants a cup a day; two and a half are cooked on the first day and keep for three more.
+casebook::WeekAhead aWeek() {
+    casebook::WeekAhead ahead;
+    ahead.start = QDate(2026, 11, 2);
+    week::WeekProblem& problem = ahead.problem;
+    problem.spill = 0;
+    problem.fridgeDays = 3;
+    problem.fridgeRoom = Volume::fromQuarts(8);
+    problem.drinkers = {{QStringLiteral("Ana"), std::vector<Volume>(7, Volume::fromCups(1))},
+                        {QStringLiteral("Bo"), std::vector<Volume>(7, Volume())}};
+    week::PotChoice pot;
+    pot.name = QStringLiteral("Chicken legs");
+    pot.stock = Volume::fromCups(2.5);
+    pot.may = {true, true};
+    problem.pots = {pot};
+    problem.settled = {{0, 0}};
+    return ahead;
+}
+
+WeekShown shown(const casebook::WeekAhead& ahead) {
+    return shownWeek(QDate(2026, 11, 2), ahead, week::serveSettled(ahead.problem),
+                     quantity::MeasureSystem::UsCustomary);
 }
 
 class WeekModelsTest : public ::testing::Test {};
@@ -43,8 +46,7 @@ TEST_F(WeekModelsTest, ServingsSayWhatIsWantedAndShort) {
     ServingsModel model;
     const QAbstractItemModelTester tester(&model,
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
-    const week::OutlookInput input = aWeek();
-    model.setOutlook(input, week::outlook(input));
+    model.setWeek(shown(aWeek()));
     ASSERT_EQ(model.rowCount(), 2);
     ASSERT_EQ(model.columnCount(), 7);
     EXPECT_EQ(model.index(0, 0).data().toString(), QStringLiteral("1 cup"));
@@ -58,10 +60,53 @@ TEST_F(WeekModelsTest, ServingsSayWhatIsWantedAndShort) {
                     .toString()
                     .contains(QStringLiteral("Chicken legs, Monday")));
     EXPECT_EQ(model.headerData(0, Qt::Vertical, Qt::DisplayRole).toString(), QStringLiteral("Ana"));
-    model.setOutlook(week::OutlookInput(), week::Outlook());
+    model.setWeek(WeekShown());
     EXPECT_EQ(model.rowCount(), 0);
 }
 
+TEST_F(WeekModelsTest, MovesAndMeatStandBelowTheMembers) {
+    ServingsModel model;
+    const QAbstractItemModelTester tester(&model,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    WeekShown week = shown(aWeek());
+    model.setWeek(week);
+    EXPECT_EQ(model.rowCount(), 2);
+    week.meatPerDay = quantity::Mass::fromPounds(1);
+    week.days[1].meat = quantity::Mass::fromOunces(12);
+    week.days[2].moves = {QStringLiteral("freeze 1 quart of Beef shank")};
+    week.days[2].shortMoves = {QStringLiteral("freeze 1 quart")};
+    model.setWeek(week);
+    ASSERT_EQ(model.rowCount(), 4);
+    EXPECT_EQ(model.headerData(2, Qt::Vertical, Qt::DisplayRole).toString(),
+              QStringLiteral("freezer"));
+    EXPECT_EQ(model.index(2, 2).data().toString(), QStringLiteral("freeze 1 quart"));
+    EXPECT_EQ(model.index(2, 2).data(Qt::ToolTipRole).toString(),
+              QStringLiteral("Wednesday: freeze 1 quart of Beef shank"));
+    EXPECT_EQ(model.index(3, 1).data().toString(), QStringLiteral("12 oz"));
+    EXPECT_TRUE(model.headerData(3, Qt::Vertical, Qt::DisplayRole)
+                    .toString()
+                    .contains(QStringLiteral("1 lb a day")));
+    EXPECT_FALSE(model.isShort(model.index(3, 0)));
+    week.days[2].shortMoves.clear();
+    model.setWeek(week);
+    EXPECT_EQ(model.rowCount(), 3);
+}
+
+TEST_F(WeekModelsTest, WhatIsFrozenAndThawedIsSaidInWords) {
+    casebook::WeekAhead ahead = aWeek();
+    ahead.problem.freezerRoom = Volume::fromQuarts(8);
+    week::WeekSolution solution = week::serveSettled(ahead.problem);
+    solution.freezing = {{0, {week::StockSource::Kind::Cooking, 0}, Volume::fromCups(1)}};
+    solution.thawing = {{4, {week::StockSource::Kind::Cooking, 0}, Volume::fromCups(1)}};
+    const WeekShown week = shownWeek(QDate(2026, 11, 2), ahead, solution,
+                                     quantity::MeasureSystem::UsCustomary);
+    EXPECT_EQ(week.days.at(0).moves,
+              QStringList{QStringLiteral("freeze 1 cup of Chicken legs, Monday")});
+    EXPECT_EQ(week.days.at(4).moves,
+              QStringList{QStringLiteral(
+                  "move 1 cup of Chicken legs, Monday from the freezer to the refrigerator")});
+    EXPECT_EQ(week.days.at(4).shortMoves, QStringList{QStringLiteral("thaw 1 cup")});
+}
 namespace {
 /// Legs, onions that are all at home, garlic by the head, and rice that no pot asks for.
 week::ShoppingList aList() {

@@ -13,27 +13,22 @@ using quantity::Volume;
 
 const QDate monday(2026, 11, 2);
 
-week::OutlookInput aWeek() {
-    week::OutlookInput input;
-    input.start = monday;
-    return input;
-}
-
-/// Monday holds, Tuesday is short, Wednesday spoils.
-week::Outlook anOutlook() {
-    week::Outlook outlook;
-    for (int day = 0; day < 7; ++day) {
-        week::OutlookDay shown;
-        shown.day = monday.addDays(day);
-        shown.wanted = Volume::fromCups(4);
-        shown.served = Volume::fromCups(4);
-        shown.inFridge = Volume::fromCups(6);
-        outlook.days << shown;
+/// Monday holds, Tuesday is short, Wednesday spoils; the first `over` days are past.
+WeekShown aWeek(int over = 0) {
+    WeekShown week;
+    for (int index = 0; index < 7; ++index) {
+        ShownDay day;
+        day.day = monday.addDays(index);
+        day.past = index < over;
+        day.wanted = Volume::fromCups(4);
+        day.served = Volume::fromCups(4);
+        day.inFridge = Volume::fromCups(6);
+        week.days << day;
     }
-    outlook.days[1].served = Volume::fromCups(1);
-    outlook.days[1].shortBy = Volume::fromCups(3);
-    outlook.days[2].spoilt = Volume::fromCups(2);
-    return outlook;
+    week.days[1].served = Volume::fromCups(1);
+    week.days[1].shortBy = Volume::fromCups(3);
+    week.days[2].spoilt = Volume::fromCups(2);
+    return week;
 }
 
 int pixelsOf(const QImage& image, const QColor& colour, const QRect& part) {
@@ -49,7 +44,7 @@ protected:
     WeekPictureTest() {
         m_picture.setGutter(100);
         m_picture.resize(800, m_picture.sizeHint().height());
-        m_picture.setOutlook(aWeek(), anOutlook(), monday);
+        m_picture.setWeek(aWeek());
     }
     [[nodiscard]] QRect column(int day) const { return {100 + day * 100, 0, 100, 200}; }
     WeekPicture m_picture;
@@ -79,7 +74,7 @@ TEST_F(WeekPictureTest, ShortAndSpoiltAreSeenOnTheirDaysOnly) {
 }
 
 TEST_F(WeekPictureTest, DaysThatAreOverAreNotJudged) {
-    m_picture.setOutlook(aWeek(), anOutlook(), monday.addDays(2));
+    m_picture.setWeek(aWeek(2));
     EXPECT_TRUE(m_picture.wordsOf(1).contains(QStringLiteral("over")));
     EXPECT_TRUE(m_picture.wordsOf(2).contains(QStringLiteral("spoils")));
 }
