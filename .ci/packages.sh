@@ -7,7 +7,7 @@ build_packages=(
     cmake ninja-build g++ ccache pkg-config
     qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
     libqt6sql6-sqlite libqt6svg6 libsqlite3-dev libexpected-dev libboost-dev
-    coinor-libcbc-dev libical-dev
+    coinor-libcbc-dev libical-dev libqpdf-dev
     fonts-dejavu-core tzdata
 )
 
@@ -25,7 +25,7 @@ needs_in_words="Ladlework needs, with the headers and CMake files of each:
     CMake 3.25, Ninja 1.10, a C++20 compiler (GCC 12 or newer)
     Qt 6.4: Core, Gui, Widgets, Sql with its SQLite driver, PrintSupport, Svg, LinguistTools
     SQLite 3.40, tl::expected 1.0, Boost 1.74 (headers only),
-    CBC 2.10 with Cgl and OsiClp, libical 3.0, any TrueType font, the time zone database
+    CBC 2.10 with Cgl and OsiClp, libical 3.0, qpdf 11, any TrueType font, the time zone database
 and for ./check also:
     clang-format 14, clang-tidy 14, GoogleTest and GoogleMock 1.12, Qt 6.4 Test,
     GLPK 5.0, the icalendar module of Python, poppler-utils, qpdf, the sqlite3 shell, Python 3.11, Xvfb, git, binutils"

@@ -43,16 +43,25 @@ Command handoutCommand() {
     return {
         QStringLiteral("handout"),
         QStringLiteral("handout WORKBOOK --family NAME --week YYYY-MM-DD --out FILE.pdf "
-                       "[--paper letter|a4] [--large-print] [--names full|first|none]"),
+                       "[--language en|es] [--paper letter|a4] [--large-print] "
+                       "[--names full|first|none] [--template NAME] [--png DIR]"),
         say("Prints one family's week to a PDF.\n\n"
             "A week begins on a Monday: for another day the Monday before it is taken, and the\n"
-            "output says so. Without --paper the family's own; without --names first names.\n"
+            "output says so. Without --language and --paper the family's own; without --names\n"
+            "first names.\n"
             "With --names none the names of members are left out; the words of pots and notes\n"
-            "stay as they were written. FILE.pdf is replaced when it is there, a workbook never."),
+            "stay as they were written. --template takes the parts, their order and the words of "
+            "a\n"
+            "template that the workbook keeps; cautions stay with every pot and ladder. --png "
+            "also\n"
+            "writes each page as a picture into the folder DIR (page-1.png ...), label sheets "
+            "too.\n"
+            "FILE.pdf and the pictures are replaced when they are there, a workbook never."),
         runHandout,
         1,
         {QStringLiteral("family"), QStringLiteral("week"), QStringLiteral("out"),
-         QStringLiteral("paper"), QStringLiteral("large-print!"), QStringLiteral("names")}};
+         QStringLiteral("language"), QStringLiteral("paper"), QStringLiteral("large-print!"),
+         QStringLiteral("names"), QStringLiteral("template"), QStringLiteral("png")}};
 }
 
 Command import() {
@@ -61,7 +70,7 @@ Command import() {
         QStringLiteral("import WORKBOOK --family NAME --log FILE.csv [--dry-run]"),
         say("Takes a log into a workbook: all lines or none.\n\n"
             "The first line of FILE.csv names the columns: day and member, amount or reaction,\n"
-            "and where wanted pot, lot, strength, red_flag, start, length, note. Days are\n"
+            "and where wanted asked, pot, lot, strength, red_flag, start, length, note. Days are\n"
             "YYYY-MM-DD; amounts as a kitchen says them (\"1 1/2 cups\", \"350 ml\"), \"0\" or\n"
             "\"missed\" when nothing was drunk. Lines that the workbook holds already are passed\n"
             "over. With --dry-run nothing is changed; the output lists what would be taken and\n"

@@ -1,5 +1,5 @@
 #include "app/command_line.h"
-#include "ui/print/pdf_writer.h"
+#include "ui/print/write_pages.h"
 #include "ui/shell/window_entry.h"
 
 #include <QGuiApplication>
@@ -68,7 +68,7 @@ int main(int argc, char** argv) {
     };
     const SystemClock clock;
     const app::CommandResult result =
-        app::runCommandLine(words, app::Outside{clock, ui::writePdf, openWindow});
+        app::runCommandLine(words, app::Outside{clock, ui::writePages, openWindow});
     const bool told = put(result.output, stdout) && put(result.complaint, stderr);
     return told || result.status != app::Done ? result.status : app::Failed;
 }

@@ -5,6 +5,7 @@
 #include "handout/document.h"
 
 #include <QString>
+#include <QStringList>
 #include <functional>
 
 namespace ladlework::app {
@@ -13,8 +14,11 @@ namespace ladlework::app {
 /// links no window and a test can take the place of each.
 struct Outside {
     const Clock& clock;
-    /// Prints a handout to a file, whole or not at all.
-    std::function<Outcome(const handout::Document&, const QString& path)> writePdf;
+    /// Prints a handout to a file, and where a folder is named each page as a picture into it:
+    /// whole or not at all. Gives the paths of the pictures.
+    std::function<Result<QStringList>(const handout::Document&, const QString& path,
+                                      const QString& picturesFolder)>
+        writePages;
     /// Opens the window, on a workbook when the path is not empty; gives the exit status.
     std::function<int(const QString& workbook)> openWindow;
 };

@@ -74,9 +74,10 @@ QString calledFamily(const Casebook& casebook, Names names) {
         called.append(calledName(casebook, member.id, names));
     if (called.size() <= mostNames)
         return called.join(QStringLiteral(", "));
-    return Words::tr("%1 and %2 more")
-        .arg(called.first(mostNames - 1).join(QStringLiteral(", ")))
-        .arg(called.size() - mostNames + 1);
+    // Never one more alone, so that the text reads right without the file of plural forms.
+    const auto more = static_cast<int>(called.size() - mostNames + 1);
+    return Words::tr("%1 and %n more", nullptr, more)
+        .arg(called.first(mostNames - 1).join(QStringLiteral(", ")));
 }
 
 } // namespace ladlework::casebook

@@ -39,7 +39,7 @@ struct FamilyRecords {
     QList<LabelStock> labelStocks;           ///< the practice's, by name
     people::Family family;
     QList<week::UsualHours> usualHours; ///< as they were entered
-    QList<people::Member> members; ///< eldest first
+    QList<people::Member> members;      ///< eldest first
     QList<people::ToleranceNote> tolerances;
     QList<people::Caution> cautions;
     QList<people::RetryPlan> retryPlans;
@@ -56,8 +56,8 @@ struct FamilyRecords {
     QList<kitchen::Lot> lots;
     QList<week::WeekPlan> weeks;
     QList<week::WeekTemplate> weekTemplates; ///< by name
-    QList<VisitNote> notes;        ///< newest first
-    QList<HandoutRecord> handouts; ///< newest first, without the pages
+    QList<VisitNote> notes;                  ///< newest first
+    QList<HandoutRecord> handouts;           ///< newest first, without the pages
 };
 
 } // namespace ladlework::casebook

@@ -16,11 +16,10 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(HandoutTemplate)
 };
 
-constexpr std::array allParts{
-    HandoutPart::Cover,    HandoutPart::Week,     HandoutPart::Pots,
-    HandoutPart::Ladders,  HandoutPart::Shopping, HandoutPart::Keeping,
-    HandoutPart::Cautions, HandoutPart::OwnWords, HandoutPart::LogSheet,
-    HandoutPart::JarLabels};
+constexpr std::array allParts{HandoutPart::Cover,    HandoutPart::Week,     HandoutPart::Pots,
+                              HandoutPart::Ladders,  HandoutPart::Shopping, HandoutPart::Keeping,
+                              HandoutPart::Cautions, HandoutPart::OwnWords, HandoutPart::LogSheet,
+                              HandoutPart::JarLabels};
 
 constexpr double leastPageMm = 50;
 constexpr double mostPageMm = 500;
@@ -88,8 +87,8 @@ QString millimetres(double length) {
 }
 
 Outcome checkFit(const LabelStock& stock) {
-    const double right = stock.leftMm + stock.columns * stock.labelWidthMm +
-                         (stock.columns - 1) * stock.gapAcrossMm;
+    const double right =
+        stock.leftMm + stock.columns * stock.labelWidthMm + (stock.columns - 1) * stock.gapAcrossMm;
     if (const double over = right - stock.pageWidthMm; over > roundingMm)
         return bad(Words::tr("The labels run over the right edge of the sheet by %1 mm; make them "
                              "narrower, the gaps smaller, or take a column away.")
@@ -142,9 +141,9 @@ std::optional<HandoutPart> handoutPartFromId(QStringView id) {
 
 QList<HandoutSection> usualSections() {
     QList<HandoutSection> sections;
-    for (const HandoutPart part : {HandoutPart::Cover, HandoutPart::Week, HandoutPart::Pots,
-                                   HandoutPart::Ladders, HandoutPart::Shopping,
-                                   HandoutPart::Keeping, HandoutPart::Cautions})
+    for (const HandoutPart part :
+         {HandoutPart::Cover, HandoutPart::Week, HandoutPart::Pots, HandoutPart::Ladders,
+          HandoutPart::Shopping, HandoutPart::Keeping, HandoutPart::Cautions})
         sections.append({part, true, {}, {}});
     sections.append({HandoutPart::LogSheet, false, {}, {}});
     sections.append({HandoutPart::JarLabels, false, {}, {}});

@@ -1,13 +1,13 @@
 #include "casebook/week_ahead.h"
 
 #include "casebook/week_ahead_maker.h"
+#include "foundation/language_scope.h"
 #include "kitchen/brew.h"
 #include "week/cooking_time.h"
 #include "week/stock_left.h"
 #include "week/week_solver.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::casebook {
@@ -33,7 +33,7 @@ QString nameOf(const StockItem& item) {
 }
 
 QString nameOf(const kitchen::Pot& pot, QDate day) {
-    return Words::tr("%1, %2").arg(pot.name, QLocale().dayName(day.dayOfWeek()));
+    return Words::tr("%1, %2").arg(pot.name, wordsLocale().dayName(day.dayOfWeek()));
 }
 
 Volume drunkOn(const FamilyRecords& records, MemberId member, QDate day) {

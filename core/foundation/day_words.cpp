@@ -1,11 +1,14 @@
 #include "foundation/day_words.h"
+#include "foundation/language_scope.h"
 
-#include <QLocale>
+#include <QCoreApplication>
 
 namespace ladlework {
 
 QString dayInWords(QDate day) {
-    return QLocale().toString(day, QStringLiteral("d MMMM yyyy"));
+    //: A date format of Qt: d, MMMM and yyyy stand for the day, the month and the year.
+    const QString format = QCoreApplication::translate("DayWords", "d MMMM yyyy");
+    return wordsLocale().toString(day, format);
 }
 
 } // namespace ladlework

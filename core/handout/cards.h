@@ -31,4 +31,20 @@ Card keepingCard(const PageContext& context);
 /// What to ask the treating clinician, what each does not have, the stop signs, whom to call.
 Card cautionsCard(const PageContext& context);
 
+/// A blank log of the week to fill in with a pen, a row for each member and day. The words over its
+/// columns are those that the import of the log understands.
+Card logSheetCard(const PageContext& context);
+
+/// Labels for the jars of the week and for those kept now; no labels in it when there are none.
+Card jarLabelsCard(const PageContext& context);
+
+/// A page of the practitioner's own words.
+Card ownWordsCard(const casebook::HandoutSection& section);
+
+/// Own words as blocks: a paragraph a line, lines that begin with "- " or "* " as dots.
+QList<Block> ownWordsBlocks(const QString& words);
+
+/// Who hands the pages out; without any text when the practice is nameless.
+Letterhead letterheadOf(const PageContext& context);
+
 } // namespace ladlework::handout

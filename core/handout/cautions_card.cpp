@@ -61,13 +61,19 @@ QStringList toleranceLines(const PageContext& context) {
     return lines;
 }
 
+/// What the table of reactions says, in the language of the page.
+QString inWords(const QString& text) {
+    return QCoreApplication::translate("Symptom", text.toUtf8().constData());
+}
+
 Table stopSigns() {
     Table table;
     table.header = {Words::tr("Stop sign"), Words::tr("What to do")};
     table.weights = {1.0, 1.4};
     for (const intake::SymptomKind& kind : intake::symptomKinds()) {
         if (kind.redFlag)
-            table.rows.append(QList<Cell>{{kind.name, true, false}, {kind.advice, false, false}});
+            table.rows.append(QList<Cell>{{inWords(kind.name), true, false},
+                                          {inWords(kind.advice), false, false}});
     }
     return table;
 }

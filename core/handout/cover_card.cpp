@@ -1,8 +1,9 @@
 #include "foundation/day_words.h"
 #include "handout/cards.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::handout {
@@ -13,7 +14,7 @@ struct Words {
 };
 
 QString dayName(const PageContext& context, qsizetype day) {
-    return QLocale().dayName(context.options().week.addDays(day).dayOfWeek());
+    return wordsLocale().dayName(context.options().week.addDays(day).dayOfWeek());
 }
 
 /// "1 cup each day", or "¼ cup on Monday, then up to ½ cup by Sunday".
@@ -43,8 +44,9 @@ QStringList potsNotFor(const PageContext& context, const casebook::Standing& sta
     for (const kitchen::Pot* pot : context.pots()) {
         const kitchen::WhoMay verdict = context.casebook().whoMay(standing, *pot);
         if (!verdict.may)
-            names.append(verdict.why.isEmpty() ? pot->name
-                                               : Words::tr("%1 (%2)").arg(pot->name, verdict.why));
+            names.append(verdict.why.isEmpty()
+                             ? pot->name
+                             : Words::tr("%1 (%2)").arg(isolated(pot->name), verdict.why));
     }
     return names;
 }
@@ -72,18 +74,16 @@ QString lineFor(const PageContext& context, const casebook::Standing& standing) 
 Card coverCard(const PageContext& context) {
     Card card;
     card.kind = Card::Kind::Cover;
+    card.startsPage = true;
+    const Letterhead head = letterheadOf(context);
+    if (!head.practice.isEmpty() || !head.practitioner.isEmpty() || !head.logo.isEmpty())
+        card.blocks.append(head);
     const QString family = context.familyCalled();
     card.title = family.isEmpty() ? Words::tr("Your week with stock") : family;
     card.blocks.append(
         Paragraph{Words::tr("Week of %1 to %2")
                       .arg(PageContext::weekday(context.options().week),
                            dayInWords(context.options().week.addDays(week::daysAWeek - 1)))});
-    const QStringList ownWords =
-        context.options().ownWords.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
-    for (const QString& words : ownWords) {
-        if (!words.trimmed().isEmpty())
-            card.blocks.append(Paragraph{words.trimmed()});
-    }
     card.blocks.append(Heading{Words::tr("Who drinks what")});
     Lines lines;
     for (const casebook::Standing& standing : context.casebook().standings())
@@ -92,12 +92,6 @@ Card coverCard(const PageContext& context) {
         card.blocks.append(lines);
     card.blocks.append(Heading{Words::tr("Whom to call")});
     card.blocks.append(context.whomToCall());
-    QStringList letterhead{context.practice().name};
-    if (!context.practice().practitioner.isEmpty())
-        letterhead.append(context.practice().practitioner);
-    letterhead.removeAll(QString());
-    if (!letterhead.isEmpty())
-        card.blocks.prepend(Paragraph{letterhead.join(QStringLiteral(", "))});
     return card;
 }
 

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "casebook/handout_template.h"
 #include "people/practice.h"
 
+#include <QByteArray>
 #include <QList>
 #include <QString>
 #include <QStringList>
@@ -39,6 +41,9 @@ struct Table {
     QStringList header;
     QList<QList<Cell>> rows;
     QList<double> weights;
+    /// This many rows belong together, such as those of one day: no page break between them, and a
+    /// line below the last. 0 or 1: each row stands for itself.
+    int rowsTogether = 0;
     friend bool operator==(const Table&, const Table&) = default;
 };
 /// A framed warning: a word in front ("Caution", "Stop"), then the text.
@@ -52,11 +57,45 @@ struct Facts {
     QList<std::pair<QString, QString>> pairs;
     friend bool operator==(const Facts&, const Facts&) = default;
 };
-using Block = std::variant<Heading, Paragraph, Lines, Table, Warning, Facts>;
+/// Who hands the pages out: the practice with its picture, the practitioner, how to reach them.
+struct Letterhead {
+    QString practice;
+    QString practitioner;
+    QStringList contact; ///< a line each
+    QByteArray logo;     ///< a PNG picture; may be empty
+    friend bool operator==(const Letterhead&, const Letterhead&) = default;
+};
+/// What stands on one label, the most important line first: on a small label the last ones are
+/// left out.
+struct JarLabel {
+    QString title;
+    QList<Cell> lines;
+    friend bool operator==(const JarLabel&, const JarLabel&) = default;
+};
+/// Sheets of self-adhesive labels: pages of their own, laid out by the measures of the stock.
+struct LabelSheet {
+    casebook::LabelStock stock;
+    int placesUsed = 0; ///< labels that are gone from the first sheet already, row by row
+    QList<JarLabel> labels;
+    friend bool operator==(const LabelSheet&, const LabelSheet&) = default;
+};
+using Block =
+    std::variant<Heading, Paragraph, Lines, Table, Warning, Facts, Letterhead, LabelSheet>;
 
 /// Blocks that stay together on a page as long as one page can hold them.
 struct Card {
-    enum class Kind { Cover, Week, Pot, Ladder, Shopping, Keeping, Cautions, Text };
+    enum class Kind {
+        Cover,
+        Week,
+        Pot,
+        Ladder,
+        Shopping,
+        Keeping,
+        Cautions,
+        Text,
+        LogSheet,
+        JarLabels ///< holds one LabelSheet and nothing else
+    };
     Kind kind = Kind::Text;
     QString title;
     QList<Block> blocks;
@@ -71,6 +110,7 @@ struct Document {
     QString printedOn; ///< a date in words
     people::Paper paper = people::Paper::Letter;
     bool largePrint = false;
+    QString language = QStringLiteral("en"); ///< what it is written in: "en", "es"
     QList<Card> cards;
     friend bool operator==(const Document&, const Document&) = default;
 };

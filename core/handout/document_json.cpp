@@ -16,6 +16,7 @@ struct Words {
 
 /// Weights are shares of a width; more than this is no share of a page.
 constexpr double mostWeight = 1000;
+constexpr int mostRowsTogether = 1000;
 
 QString key(const char* name) {
     return QString::fromLatin1(name);
@@ -50,21 +51,12 @@ QStringList textList(JsonReader& reader, const QString& name) {
     return texts;
 }
 
-/// Runs `read` on each object of a list; the first problem is handed to the reader.
-template <class Read>
-void eachObject(JsonReader& reader, const QString& name, Read read) {
-    const QJsonArray array = reader.array(name);
-    for (qsizetype index = 0; index < array.size() && !reader.failed(); ++index) {
-        if (!array.at(index).isObject()) {
-            reader.fail(wrong(Words::tr("This must be an object in curly brackets."),
-                              reader.pathOf(name, index)));
-            return;
-        }
-        JsonReader inner(array.at(index).toObject(), reader.pathOf(name, index));
-        read(inner);
-        if (const Outcome done = inner.finish(); !done)
-            reader.fail(done.error());
-    }
+Cell readCell(JsonReader& reader) {
+    Cell cell;
+    cell.text = reader.text(key("text"));
+    cell.strong = reader.flag(key("strong"));
+    cell.tickBox = reader.flag(key("tick_box"));
+    return cell;
 }
 
 QList<Cell> readRow(const QJsonValue& value, JsonReader& reader, const QString& path) {
@@ -81,10 +73,7 @@ QList<Cell> readRow(const QJsonValue& value, JsonReader& reader, const QString& 
             return cells;
         }
         JsonReader inner(array.at(index).toObject(), place);
-        Cell cell;
-        cell.text = inner.text(key("text"));
-        cell.strong = inner.flag(key("strong"));
-        cell.tickBox = inner.flag(key("tick_box"));
+        const Cell cell = readCell(inner);
         if (const Outcome done = inner.finish(); !done)
             reader.fail(done.error());
         cells.append(cell);
@@ -106,7 +95,50 @@ Table readTable(JsonReader& reader) {
                               reader.pathOf(key("weights"), index)));
         table.weights.append(weight);
     }
+    table.rowsTogether =
+        reader.optionalInteger(key("rows_together"), 0, mostRowsTogether).value_or(0);
     return table;
+}
+
+Letterhead readLetterhead(JsonReader& reader) {
+    Letterhead head;
+    head.practice = reader.text(key("practice"));
+    head.practitioner = reader.text(key("practitioner"));
+    head.contact = textList(reader, key("contact"));
+    head.logo = QByteArray::fromBase64(reader.text(key("logo_png")).toLatin1());
+    return head;
+}
+
+casebook::LabelStock readStock(JsonReader& reader) {
+    constexpr double mostMm = 500;
+    constexpr int mostInALine = 20;
+    casebook::LabelStock stock;
+    stock.name = reader.text(key("name"));
+    stock.pageWidthMm = reader.number(key("page_width_mm"), 1, mostMm);
+    stock.pageHeightMm = reader.number(key("page_height_mm"), 1, mostMm);
+    stock.columns = reader.integer(key("columns"), 1, mostInALine);
+    stock.rows = reader.integer(key("rows"), 1, mostInALine);
+    stock.leftMm = reader.number(key("left_mm"), 0, mostMm);
+    stock.topMm = reader.number(key("top_mm"), 0, mostMm);
+    stock.labelWidthMm = reader.number(key("label_width_mm"), 1, mostMm);
+    stock.labelHeightMm = reader.number(key("label_height_mm"), 1, mostMm);
+    stock.gapAcrossMm = reader.number(key("gap_across_mm"), 0, mostMm);
+    stock.gapDownMm = reader.number(key("gap_down_mm"), 0, mostMm);
+    return stock;
+}
+
+LabelSheet readLabelSheet(JsonReader& reader) {
+    constexpr int mostPlaces = 400;
+    LabelSheet sheet;
+    reader.readObject(key("stock"), [&](JsonReader& inner) { sheet.stock = readStock(inner); });
+    sheet.placesUsed = reader.integer(key("places_used"), 0, mostPlaces);
+    reader.readEach(key("labels"), [&](JsonReader& inner) {
+        JarLabel label;
+        label.title = inner.text(key("title"));
+        inner.readEach(key("lines"), [&](JsonReader& line) { label.lines.append(readCell(line)); });
+        sheet.labels.append(label);
+    });
+    return sheet;
 }
 
 Facts readFacts(JsonReader& reader) {
@@ -142,6 +174,10 @@ std::optional<Block> readBlock(JsonReader& reader) {
     }
     if (kind == QLatin1String("facts"))
         return readFacts(reader);
+    if (kind == QLatin1String("letterhead"))
+        return readLetterhead(reader);
+    if (kind == QLatin1String("label-sheet"))
+        return readLabelSheet(reader);
     reader.fail(key("block"), Words::tr("\"%1\" is no word that a handout has here.").arg(kind));
     return std::nullopt;
 }
@@ -151,7 +187,7 @@ Card readCard(JsonReader& reader) {
     card.kind = valueOf(cardWords, reader, key("kind"));
     card.title = reader.text(key("title"));
     card.startsPage = reader.flag(key("starts_page"));
-    eachObject(reader, key("blocks"), [&card](JsonReader& inner) {
+    reader.readEach(key("blocks"), [&card](JsonReader& inner) {
         if (std::optional<Block> block = readBlock(inner))
             card.blocks.append(*std::move(block));
     });
@@ -162,15 +198,17 @@ Card readCard(JsonReader& reader) {
 Result<Document> fromJson(const QJsonObject& object) {
     JsonReader reader(object, QString());
     Document document;
-    reader.integer(key("format"), documentFormat, documentFormat);
+    reader.integer(key("format"), oldestDocumentFormat, documentFormat);
     document.title = reader.text(key("title"));
     document.author = reader.text(key("author"));
     document.footer = reader.text(key("footer"));
     document.printedOn = reader.text(key("printed_on"));
     document.paper = valueOf(paperWords, reader, key("paper"));
     document.largePrint = reader.flag(key("large_print"));
-    eachObject(reader, key("cards"),
-               [&document](JsonReader& inner) { document.cards.append(readCard(inner)); });
+    // Pages given before there was a choice are English.
+    document.language = reader.optionalText(key("language")).value_or(document.language);
+    reader.readEach(key("cards"),
+                    [&document](JsonReader& inner) { document.cards.append(readCard(inner)); });
     if (const Outcome done = reader.finish(); !done)
         return passOn(done);
     return document;

@@ -28,6 +28,20 @@ QJsonObject cellJson(const Cell& cell) {
         {key("text"), cell.text}, {key("strong"), cell.strong}, {key("tick_box"), cell.tickBox}};
 }
 
+QJsonObject stockJson(const casebook::LabelStock& stock) {
+    return {{key("name"), stock.name},
+            {key("page_width_mm"), stock.pageWidthMm},
+            {key("page_height_mm"), stock.pageHeightMm},
+            {key("columns"), stock.columns},
+            {key("rows"), stock.rows},
+            {key("left_mm"), stock.leftMm},
+            {key("top_mm"), stock.topMm},
+            {key("label_width_mm"), stock.labelWidthMm},
+            {key("label_height_mm"), stock.labelHeightMm},
+            {key("gap_across_mm"), stock.gapAcrossMm},
+            {key("gap_down_mm"), stock.gapDownMm}};
+}
+
 /// Writes each kind of block under its word.
 struct BlockWriter {
     QJsonObject operator()(const Heading& heading) const {
@@ -57,7 +71,8 @@ struct BlockWriter {
         return {{key("block"), key("table")},
                 {key("header"), texts(table.header)},
                 {key("rows"), rows},
-                {key("weights"), weights}};
+                {key("weights"), weights},
+                {key("rows_together"), table.rowsTogether}};
     }
     QJsonObject operator()(const Warning& warning) const {
         return {{key("block"), key("warning")},
@@ -69,6 +84,26 @@ struct BlockWriter {
         for (const auto& [what, value] : facts.pairs)
             pairs.append(texts({what, value}));
         return {{key("block"), key("facts")}, {key("pairs"), pairs}};
+    }
+    QJsonObject operator()(const Letterhead& head) const {
+        return {{key("block"), key("letterhead")},
+                {key("practice"), head.practice},
+                {key("practitioner"), head.practitioner},
+                {key("contact"), texts(head.contact)},
+                {key("logo_png"), QString::fromLatin1(head.logo.toBase64())}};
+    }
+    QJsonObject operator()(const LabelSheet& sheet) const {
+        QJsonArray labels;
+        for (const JarLabel& label : sheet.labels) {
+            QJsonArray lines;
+            for (const Cell& line : label.lines)
+                lines.append(cellJson(line));
+            labels.append(QJsonObject{{key("title"), label.title}, {key("lines"), lines}});
+        }
+        return {{key("block"), key("label-sheet")},
+                {key("stock"), stockJson(sheet.stock)},
+                {key("places_used"), sheet.placesUsed},
+                {key("labels"), labels}};
     }
 };
 
@@ -94,6 +129,7 @@ QJsonObject toJson(const Document& document) {
             {key("printed_on"), document.printedOn},
             {key("paper"), wordOf(paperWords, document.paper)},
             {key("large_print"), document.largePrint},
+            {key("language"), document.language},
             {key("cards"), cards}};
 }
 

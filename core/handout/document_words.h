@@ -10,7 +10,10 @@ namespace ladlework::handout {
 
 // The words of the JSON form, in one place for writing and reading.
 
-inline constexpr int documentFormat = 1;
+/// 2 brought the letterhead, label sheets and rows that belong together. Older documents are read
+/// as they are.
+inline constexpr int documentFormat = 2;
+inline constexpr int oldestDocumentFormat = 1;
 
 inline constexpr std::array paperWords{
     std::pair{people::Paper::Letter, QLatin1String("letter")},
@@ -26,6 +29,8 @@ inline constexpr std::array cardWords{
     std::pair{Card::Kind::Keeping, QLatin1String("keeping")},
     std::pair{Card::Kind::Cautions, QLatin1String("cautions")},
     std::pair{Card::Kind::Text, QLatin1String("text")},
+    std::pair{Card::Kind::LogSheet, QLatin1String("log-sheet")},
+    std::pair{Card::Kind::JarLabels, QLatin1String("jar-labels")},
 };
 
 inline constexpr std::array signWords{

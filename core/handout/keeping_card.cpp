@@ -14,6 +14,14 @@ QString figureId(const char* id) {
     return QString::fromLatin1(id);
 }
 
+/// The titles of publications stay; what is said of them is translated.
+QStringList citedSources() {
+    QStringList sources;
+    for (const QString& source : kitchen::KeepingFigures::shipped().sources())
+        sources.append(QCoreApplication::translate("Keeping", source.toUtf8().constData()));
+    return sources;
+}
+
 /// The figures as they are printed for this family.
 class Printed {
 public:
@@ -27,14 +35,13 @@ public:
     }
     [[nodiscard]] int count(const char* id) const { return m_figures.count(figureId(id)); }
     [[nodiscard]] QString hours(const char* id) const {
-        const int number = count(id);
-        return number == 1 ? Words::tr("1 hour") : Words::tr("%1 hours").arg(number);
+        return Words::tr("%n hour(s)", nullptr, count(id));
     }
     [[nodiscard]] QString days(const char* least, const char* most) const {
-        return Words::tr("%1 to %2 days").arg(count(least)).arg(count(most));
+        return Words::tr("%1 to %n day(s)", nullptr, count(most)).arg(count(least));
     }
     [[nodiscard]] QString months(const char* least, const char* most) const {
-        return Words::tr("%1 to %2 months").arg(count(least)).arg(count(most));
+        return Words::tr("%1 to %n month(s)", nullptr, count(most)).arg(count(least));
     }
 
 private:
@@ -83,7 +90,7 @@ void addKeeping(Card& card, const PageContext& context, const Printed& printed) 
     table.header = {Words::tr("What"), Words::tr("In the fridge"), Words::tr("In the freezer")};
     table.weights = {1.4, 1.0, 1.2};
     table.rows = {
-        row(Words::tr("Stock"), Words::tr("%1 days").arg(fridgeDays),
+        row(Words::tr("Stock"), Words::tr("%n day(s)", nullptr, fridgeDays),
             printed.months("stock-freezer-least", "stock-freezer-most")),
         row(Words::tr("Cooked meat"), printed.days("cooked-meat-least", "cooked-meat-most"),
             printed.months("cooked-meat-freezer-least", "cooked-meat-freezer-most")),
@@ -95,10 +102,10 @@ void addKeeping(Card& card, const PageContext& context, const Printed& printed) 
     card.blocks.append(table);
     card.blocks.append(Paragraph{
         Words::tr("Charts differ. One gives soup %1 in the fridge. An older one gives meat broth "
-                  "%2. Your practice uses %3 days.")
+                  "%2. Your practice uses %n day(s).",
+                  nullptr, fridgeDays)
             .arg(printed.days("soup-fridge-least", "soup-fridge-most"),
-                 printed.days("broth-fridge-least", "broth-fridge-most"))
-            .arg(fridgeDays),
+                 printed.days("broth-fridge-least", "broth-fridge-most")),
         true});
 }
 
@@ -108,7 +115,7 @@ void addUseBy(Card& card, const PageContext& context) {
         for (const week::Placement& cooking : context.cookingsOf(pot->id))
             lines.items.append(
                 Words::tr("%1, cooked on %2: drink or freeze by %3.")
-                    .arg(pot->name, PageContext::weekday(cooking.day),
+                    .arg(isolated(pot->name), PageContext::weekday(cooking.day),
                          PageContext::weekday(cooking.day.addDays(context.practice().fridgeDays))));
     }
     if (lines.items.isEmpty())
@@ -124,8 +131,8 @@ void addFreezing(Card& card, const Printed& printed) {
         Words::tr("Freeze what you will not drink in time. Do it on the day you cook."),
         Words::tr("Leave room at the top of the jar, for stock swells as it freezes."),
         Words::tr("Move it to the fridge the day before you need it. Never thaw it on the "
-                  "counter. Drink it within %1 days.")
-            .arg(printed.count("thawed-stock")),
+                  "counter. Drink it within %n day(s).",
+                  nullptr, printed.count("thawed-stock")),
         Words::tr("Heat stock until it boils. Heat meat to %1 or more. Then let it cool until "
                   "it is safe to sip.")
             .arg(printed.temperature("reheat"))};
@@ -158,9 +165,7 @@ Card keepingCard(const PageContext& context) {
     addFreezing(card, printed);
     addLimits(card);
     card.blocks.append(
-        Paragraph{Words::tr("Sources: %1.")
-                      .arg(kitchen::KeepingFigures::shipped().sources().join(QStringLiteral("; "))),
-                  true});
+        Paragraph{Words::tr("Sources: %1.").arg(citedSources().join(QStringLiteral("; "))), true});
     return card;
 }
 

@@ -22,11 +22,11 @@ QString strengths(int from, int to) {
 }
 
 QString days(int count) {
-    return count == 1 ? Words::tr("1 day") : Words::tr("%1 days").arg(count);
+    return Words::tr("%n day(s)", nullptr, count);
 }
 
 QString steps(int count) {
-    return count == 1 ? Words::tr("1 step") : Words::tr("%1 steps").arg(count);
+    return Words::tr("%n step(s)", nullptr, count);
 }
 
 QString goUp(const LadderRules& rules) {
@@ -35,9 +35,9 @@ QString goUp(const LadderRules& rules) {
                                    "nothing above %2 was felt.")
                              .arg(percent)
                              .arg(rules.mildTo);
-    const QString up = rules.daysToAdvance == 1
-                           ? Words::tr("Go up 1 step after a good day.")
-                           : Words::tr("Go up 1 step after %1 good days.").arg(rules.daysToAdvance);
+    const QString up = rules.daysToAdvance == 1 ? Words::tr("Go up 1 step after a good day.")
+                                                : Words::tr("Go up 1 step after %n good day(s).",
+                                                            nullptr, rules.daysToAdvance);
     return QStringLiteral("%1 %2").arg(up, good);
 }
 
@@ -71,11 +71,11 @@ QStringList ruleLines(const PageContext& context, const LadderRules& rules, bool
                      .arg(days(rules.staleDays)));
     const QString severe = strengths(rules.strongTo + 1, worstStrength);
     lines.append(severe.isEmpty()
-                     ? Words::tr("Any stop sign of the last page: stop the stock. Call %1, then "
-                                 "call us.")
+                     ? Words::tr("Any stop sign (see \"Take care\"): stop the stock. Call %1, "
+                                 "then call us.")
                            .arg(context.emergencyNumber())
-                     : Words::tr("Felt %1, or any stop sign of the last page: stop the stock. Call "
-                                 "%2 if it is bad, then call us.")
+                     : Words::tr("Felt %1, or any stop sign (see \"Take care\"): stop the stock. "
+                                 "Call %2 if it is bad, then call us.")
                            .arg(severe, context.emergencyNumber()));
     return lines;
 }

@@ -1,7 +1,8 @@
 #include "handout/page_context.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::handout {
@@ -16,15 +17,16 @@ PageContext::PageContext(const casebook::Casebook& casebook, HandoutOptions opti
     : m_casebook(casebook), m_options(std::move(options)), m_plan(casebook.plan(m_options.week)) {}
 
 QString PageContext::called(MemberId member) const {
-    return calledName(m_casebook, member, m_options.names);
+    return isolated(calledName(m_casebook, member, m_options.names));
 }
 
 QString PageContext::familyCalled() const {
-    return casebook::calledFamily(m_casebook, m_options.names);
+    return isolated(casebook::calledFamily(m_casebook, m_options.names));
 }
 
 QString PageContext::weekday(QDate day) {
-    return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
+    //: A date format of Qt: dddd, d and MMMM stand for the weekday, the day and the month.
+    return wordsLocale().toString(day, Words::tr("dddd d MMMM"));
 }
 
 QString PageContext::print(quantity::Volume volume) const {
@@ -36,9 +38,11 @@ QString PageContext::print(quantity::Mass mass) const {
 }
 
 QString PageContext::print(QTime time) const {
-    return measures() == quantity::MeasureSystem::UsCustomary
-               ? QLocale().toString(time, QStringLiteral("h:mm AP"))
-               : QLocale().toString(time, QStringLiteral("HH:mm"));
+    //: A time format of Qt; AP or ap stands for "AM" and "PM" in capital or small letters.
+    const QString twelveHours = Words::tr("h:mm AP");
+    return wordsLocale().toString(time, measures() == quantity::MeasureSystem::UsCustomary
+                                            ? twelveHours
+                                            : QStringLiteral("HH:mm"));
 }
 
 QString PageContext::print(quantity::Temperature temperature) const {
@@ -99,6 +103,15 @@ Facts PageContext::whomToCall() const {
     else if (!who.isEmpty())
         facts.pairs.append({Words::tr("Your practice"), who});
     return facts;
+}
+
+QString isolated(const QString& text) {
+    const bool rightToLeft = std::ranges::any_of(text, [](QChar letter) {
+        return letter.direction() == QChar::DirR || letter.direction() == QChar::DirAL;
+    });
+    constexpr QChar firstStrongIsolate(0x2068);
+    constexpr QChar popIsolate(0x2069);
+    return rightToLeft ? QString(firstStrongIsolate + text + popIsolate) : text;
 }
 
 bool isTooYoung(const casebook::Standing& standing) {

@@ -52,6 +52,11 @@ private:
     week::WeekPlan m_plan;
 };
 
+/// A name or a title with right-to-left letters, kept apart from the sentence around it (Unicode
+/// isolates, UAX #9): otherwise an amount beside it would be drawn in the wrong order. Every other
+/// text as it is.
+QString isolated(const QString& text);
+
 /// True when no ladder is made for someone so young.
 bool isTooYoung(const casebook::Standing& standing);
 /// True when the member's ladder is stopped.

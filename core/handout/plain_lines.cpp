@@ -29,6 +29,19 @@ public:
         for (const auto& [what, value] : facts.pairs)
             add(QStringLiteral("%1: %2").arg(what, value));
     }
+    void operator()(const Letterhead& head) {
+        add(head.practice);
+        add(head.practitioner);
+        for (const QString& line : head.contact)
+            add(line);
+    }
+    void operator()(const LabelSheet& sheet) {
+        for (const JarLabel& label : sheet.labels) {
+            add(label.title);
+            for (const Cell& line : label.lines)
+                add(line.text);
+        }
+    }
 
 private:
     void add(const QString& text) {

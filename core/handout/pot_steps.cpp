@@ -1,7 +1,8 @@
 #include "handout/pot_steps.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
@@ -30,7 +31,7 @@ QString timeOf(const PageContext& context, const week::Placement& cooking, quant
     return Words::tr("%1, %2").arg(
         context.print(time), daysLater == 1
                                  ? Words::tr("next day")
-                                 : QLocale().dayName(cooking.day.addDays(daysLater).dayOfWeek()));
+                                 : wordsLocale().dayName(cooking.day.addDays(daysLater).dayOfWeek()));
 }
 
 /// "2", "2½": pieces to the nearest half, and never none.
@@ -64,7 +65,7 @@ QList<Table> stepTables(const PageContext& context, const kitchen::Pot& pot,
         table.header.append(Words::tr("Step"));
         table.weights.append(stepWeight);
         for (const week::Placement& cooking : part) {
-            table.header.append(QLocale().dayName(cooking.day.dayOfWeek()));
+            table.header.append(wordsLocale().dayName(cooking.day.dayOfWeek()));
             table.weights.append(1.0);
         }
         for (const casebook::CookingStep& step : steps) {

@@ -13,8 +13,7 @@ struct Words {
 QString watchWords(int days) {
     if (days == 0)
         return {};
-    return days == 1 ? Words::tr(" Then watch for 1 day without it.")
-                     : Words::tr(" Then watch for %1 days without it.").arg(days);
+    return QLatin1Char(' ') + Words::tr("Then watch for %n day(s) without it.", nullptr, days);
 }
 } // namespace
 

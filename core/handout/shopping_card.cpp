@@ -1,8 +1,8 @@
+#include "casebook/week_shopping.h"
 #include "handout/cards.h"
-#include "week/shopping.h"
 
 #include <QCoreApplication>
-#include <cmath>
+#include <QLocale>
 
 namespace ladlework::handout {
 
@@ -10,47 +10,74 @@ namespace {
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Handout)
 };
-using Section = week::ShoppingItem::Section;
 
-QString sectionName(Section section) {
+QString sectionName(week::ShopSection section) {
     switch (section) {
-    case Section::Meat:
+    case week::ShopSection::Meat:
         return Words::tr("Meat");
-    case Section::Fish:
+    case week::ShopSection::Fish:
         return Words::tr("Fish");
-    case Section::Vegetables:
+    case week::ShopSection::Vegetables:
         return Words::tr("Vegetables");
-    case Section::Herbs:
+    case week::ShopSection::Herbs:
         return Words::tr("Fresh herbs");
-    case Section::Dry:
+    case week::ShopSection::Dry:
         return Words::tr("Dry goods");
+    case week::ShopSection::Household:
+        return Words::tr("For the house");
     }
     return {};
 }
 
+QString number(double count) {
+    return QLocale().toString(count, 'g', 3);
+}
+
+/// What a cook counts, where there is something to count; else the weight.
+QString neededWords(const PageContext& context, const week::ShoppingItem& item) {
+    if (item.neededPieces > 0)
+        return Words::tr("%1 x %2").arg(number(item.neededPieces), item.pieceName);
+    return context.print(item.needed);
+}
+
 QString lineOf(const PageContext& context, const week::ShoppingItem& item) {
-    if (item.pieces <= 0)
-        return Words::tr("%1: %2").arg(item.name, context.print(item.mass));
-    return Words::tr("%1: %2 x %3 (%4)")
-        .arg(item.name, QString::number(std::lround(item.pieces)), item.pieceName,
-             context.print(item.mass));
+    if (item.isHousehold())
+        return item.name;
+    const QString needed = neededWords(context, item);
+    if (item.isAtHome())
+        return Words::tr("%1: you have it at home (%2 needed)").arg(item.name, needed);
+    const QString weight = context.print(item.toBuy);
+    const bool byTheMark = item.count <= 0;
+    QString line = byTheMark ? Words::tr("%1: %2").arg(item.name, weight)
+                             : Words::tr("%1: %2 x %3 (%4)")
+                                   .arg(item.name, number(item.count), item.countName, weight);
+    const bool soldAsUsed = !byTheMark && item.countName == item.pieceName;
+    if (item.atHome > quantity::Mass())
+        line += Words::tr(" - %1 needed, %2 at home").arg(needed, context.print(item.atHome));
+    else if (byTheMark ? needed != weight : !soldAsUsed)
+        line += Words::tr(" - %1 needed").arg(needed);
+    return line;
+}
+
+QString totalWords(const PageContext& context, const week::ShoppingList& list) {
+    const QString total = context.practice().currency + QLocale().toString(list.total, 'f', 2);
+    if (list.withoutPrice == 0)
+        return Words::tr("About %1 in all.").arg(total);
+    if (list.withoutPrice == 1)
+        return Words::tr("About %1, and one thing without a price.").arg(total);
+    return Words::tr("About %1, and %2 things without a price.").arg(total).arg(list.withoutPrice);
 }
 } // namespace
 
 Card shoppingCard(const PageContext& context) {
-    QList<kitchen::Pot> pots;
-    for (const kitchen::Pot* pot : context.pots()) {
-        for (qsizetype times = context.cookingsOf(pot->id).size(); times > 0; --times)
-            pots.append(*pot);
-    }
     Card card;
     card.kind = Card::Kind::Shopping;
     card.title = Words::tr("Shopping list");
     card.startsPage = true;
     Lines lines;
     lines.sign = Lines::Sign::TickBox;
-    const QList<week::ShoppingItem> items =
-        week::shoppingList(pots, context.casebook().catalogue());
+    const week::ShoppingList list = casebook::shoppingFor(context.casebook(), context.plan());
+    const QList<week::ShoppingItem>& items = list.items;
     for (qsizetype index = 0; index < items.size(); ++index) {
         const bool first = index == 0 || items[index - 1].section != items[index].section;
         if (first && !lines.items.isEmpty()) {
@@ -63,6 +90,8 @@ Card shoppingCard(const PageContext& context) {
     }
     if (!lines.items.isEmpty())
         card.blocks.append(lines);
+    if (list.total > 0)
+        card.blocks.append(Paragraph{totalWords(context, list)});
     card.blocks.append(Paragraph{
         Words::tr("Cross out what you have at home. Buy raw meat and fish last and keep them "
                   "cold on the way.")});

@@ -1,9 +1,11 @@
 #include "handout/cards.h"
+#include "quantity/measure_units.h"
 #include "week/week_findings.h"
 #include "week/week_solver.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::handout {
@@ -25,9 +27,10 @@ QList<Cell> stoveRow(const PageContext& context) {
             for (const week::Placement& cooking : context.cookingsOf(pot->id)) {
                 if (cooking.day != date)
                     continue;
-                pots.append(cooking.start.isValid()
-                                ? Words::tr("%1, %2").arg(pot->name, context.print(cooking.start))
-                                : pot->name);
+                pots.append(
+                    cooking.start.isValid()
+                        ? Words::tr("%1, %2").arg(isolated(pot->name), context.print(cooking.start))
+                        : pot->name);
             }
         }
         row.append(Cell{pots.join(QLatin1Char('\n')), false, false});
@@ -50,7 +53,7 @@ Table grid(const PageContext& context) {
     table.weights.append(nameWeight);
     for (int day = 0; day < week::daysAWeek; ++day) {
         table.header.append(
-            QLocale().toString(context.options().week.addDays(day), QStringLiteral("ddd d")));
+            wordsLocale().toString(context.options().week.addDays(day), Words::tr("ddd d")));
         table.weights.append(1.0);
     }
     if (!context.pots().isEmpty())
@@ -60,6 +63,23 @@ Table grid(const PageContext& context) {
             table.rows.append(memberRow(context, standing));
     }
     return table;
+}
+
+/// What the short words for spoons stand for, where they are used: to take one for the other is to
+/// drink three times too much.
+void addSpoons(Card& card, const Table& table) {
+    using quantity::Unit;
+    for (const QList<Cell>& row : table.rows)
+        for (const Cell& cell : row)
+            for (const Unit spoon : {Unit::Teaspoon, Unit::Tablespoon})
+                for (const int count : {1, 2})
+                    if (cell.tickBox && cell.text.endsWith(quantity::unitWord(spoon, count))) {
+                        card.blocks.append(Paragraph{
+                            Words::tr("tsp is a teaspoon, the small spoon. tbsp is a tablespoon, "
+                                      "the large one."),
+                            true});
+                        return;
+                    }
 }
 
 /// "Tuesday: 2 cups of Chicken legs, jar 1, to drink on the two days after."
@@ -103,6 +123,7 @@ Card weekCard(const PageContext& context) {
     const Table table = grid(context);
     if (!table.rows.isEmpty())
         card.blocks.append(table);
+    addSpoons(card, table);
     card.blocks.append(Paragraph{
         Words::tr("The amounts hold when each day is a good day. If not, the page of each person "
                   "says what to do. Drink the oldest stock first.")});

@@ -106,6 +106,10 @@ QString Catalogue::nameOf(const QString& id) const {
         return known->name;
     if (const Extra* known = extra(id))
         return known->name;
+    if (id == cookClassId(CookClass::Poultry))
+        return QCoreApplication::translate("Catalogue", "poultry");
+    if (id == cookClassId(CookClass::Fish))
+        return QCoreApplication::translate("Catalogue", "fish");
     return id;
 }
 

@@ -139,8 +139,8 @@ public:
     /// Is the id one that covers() can ever say yes to?
     [[nodiscard]] bool knowsSubject(const QString& subjectId) const;
 
-    /// The name for people of an animal, cut or extra; the id itself for the wider words and for
-    /// what is not known here.
+    /// The name for people of an animal, a cut, an extra or one of the wider words; the id itself
+    /// for what is not known here.
     [[nodiscard]] QString nameOf(const QString& id) const;
 
 private:

@@ -1,8 +1,9 @@
 #include "kitchen/keeping_figures.h"
 #include "kitchen/pot_findings.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::kitchen {
@@ -29,7 +30,7 @@ QString fieldOf(qsizetype index) {
 }
 
 QString milligrams(double value) {
-    return QLocale().toString(value, 'f', 0);
+    return wordsLocale().toString(value, 'f', 0);
 }
 
 const Figure& sodiumFigure(AgeBand band, const Catalogue& catalogue) {
@@ -78,7 +79,7 @@ void addInfant(const Drinker& drinker, qsizetype index, const BrewInput& input,
             Severity::Stop, QStringLiteral("under-six-months"),
             Say::tr("%1 is under %2 months: no stock. Refer to the clinician who treats the "
                     "child.")
-                .arg(drinker.name, QLocale().toString(start.value, 'f', 0)),
+                .arg(drinker.name, wordsLocale().toString(start.value, 'f', 0)),
             fieldOf(index));
         finding.limit = start.value;
         finding.unit = start.unit;
@@ -167,12 +168,12 @@ void addMeat(const BrewInput& input, const Brewed& brewed, const Catalogue& cata
         canChange ? Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some, or "
                             "use the low-meat variant of the pot.")
                   : Say::tr("The meat lasts this table about %1 days but keeps %2. Freeze some.");
-    findings.append(measured(makeFinding(Severity::Note, QStringLiteral("meat-left-too-long"),
-                                         text.arg(QLocale().toString(brewed.meatDays->best, 'f', 1),
-                                                  QLocale().toString(keeps)),
-                                         QStringLiteral("cuts")),
-                             brewed.meatDays->best, keeps, QStringLiteral("days"),
-                             cited(keeping.provenance(meat))));
+    findings.append(measured(
+        makeFinding(Severity::Note, QStringLiteral("meat-left-too-long"),
+                    text.arg(wordsLocale().toString(brewed.meatDays->best, 'f', 1),
+                             wordsLocale().toString(keeps)),
+                    QStringLiteral("cuts")),
+        brewed.meatDays->best, keeps, QStringLiteral("days"), cited(keeping.provenance(meat))));
 }
 } // namespace
 

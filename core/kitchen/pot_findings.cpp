@@ -1,9 +1,9 @@
 #include "kitchen/pot_findings.h"
 
+#include "foundation/language_scope.h"
 #include "kitchen/additions.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
@@ -19,12 +19,12 @@ struct Say {
 
 QString litres(quantity::Volume volume) {
     return Say::tr("%1 L (%2 quarts)")
-        .arg(QLocale().toString(volume.toLitres(), 'f', 1),
-             QLocale().toString(volume.toQuarts(), 'f', 1));
+        .arg(wordsLocale().toString(volume.toLitres(), 'f', 1),
+             wordsLocale().toString(volume.toQuarts(), 'f', 1));
 }
 
 QString hours(quantity::Duration duration) {
-    return QLocale().toString(duration.toHours(), 'g', 3);
+    return wordsLocale().toString(duration.toHours(), 'g', 3);
 }
 
 class Finder {
@@ -187,7 +187,7 @@ private:
                         Say::tr("More water than %1 dilutes the stock: about %2 % more has to be "
                                 "drunk for the same protein.")
                             .arg(litres(m_brewed.wateredMost),
-                                 QLocale().toString(std::ceil(more), 'f', 0)),
+                                 wordsLocale().toString(std::ceil(more), 'f', 0)),
                         field),
                     ratio, most.value, unit, most.provenance);
         } else if (ratio < least.value * (1.0 - rounding)) {
@@ -230,13 +230,13 @@ private:
         const Figure& away = figure(QStringLiteral("boils-away"));
         const double lost = m_brewed.evaporatedMl.best / pot().water.toMillilitres();
         if (lost > away.value)
-            measure(
-                add(Severity::Caution, QStringLiteral("boils-away"),
-                    Say::tr("About %1 % of the water boils away. Put the lid on or top up with "
-                            "boiling water.")
-                        .arg(QLocale().toString(std::round(std::min(lost, 1.0) * 100.0), 'f', 0)),
-                    QStringLiteral("water")),
-                lost, away.value, away.unit, away.provenance);
+            measure(add(Severity::Caution, QStringLiteral("boils-away"),
+                        Say::tr("About %1 % of the water boils away. Put the lid on or top up with "
+                                "boiling water.")
+                            .arg(wordsLocale().toString(std::round(std::min(lost, 1.0) * 100.0),
+                                                        'f', 0)),
+                        QStringLiteral("water")),
+                    lost, away.value, away.unit, away.provenance);
     }
 
     void salt() {
@@ -248,7 +248,8 @@ private:
             add(Severity::Caution, QStringLiteral("too-salty"),
                 Say::tr("One cup of this stock holds about %1 mg of sodium, more than the %2 mg "
                         "of an adult's whole day. Use less salt.")
-                    .arg(QLocale().toString(aCup, 'f', 0), QLocale().toString(most.value, 'f', 0)),
+                    .arg(wordsLocale().toString(aCup, 'f', 0),
+                         wordsLocale().toString(most.value, 'f', 0)),
                 QStringLiteral("salt")),
             aCup, most.value, QStringLiteral("mg/cup"), most.provenance);
     }
@@ -265,8 +266,8 @@ private:
                     Say::tr("This vessel is too small for the pot with room under the rim. One of "
                             "%1 would do: at this width %2 cm (%3 inches) high.")
                         .arg(litres(larger.capacity()),
-                             QLocale().toString(std::ceil(needed.toCentimetres()), 'f', 0),
-                             QLocale().toString(std::ceil(needed.toInches()), 'f', 0)),
+                             wordsLocale().toString(std::ceil(needed.toCentimetres()), 'f', 0),
+                             wordsLocale().toString(std::ceil(needed.toInches()), 'f', 0)),
                     QStringLiteral("vessel")),
                 m_brewed.fill.toMillilitres(),
                 fillAllowed(m_input.vessel, m_catalogue).toMillilitres(), QStringLiteral("mL"),
@@ -299,8 +300,8 @@ private:
         measure(add(Severity::Note, QStringLiteral("boiling-capped"),
                     Say::tr("At this height water boils at %1 °C (%2 °F), below a usual simmer. "
                             "The estimate is made for that temperature.")
-                        .arg(QLocale().toString(m_brewed.boiling.toCelsius(), 'f', 0),
-                             QLocale().toString(m_brewed.boiling.toFahrenheit(), 'f', 0)),
+                        .arg(wordsLocale().toString(m_brewed.boiling.toCelsius(), 'f', 0),
+                             wordsLocale().toString(m_brewed.boiling.toFahrenheit(), 'f', 0)),
                     QStringLiteral("altitude")),
                 m_brewed.boiling.toCelsius(), simmer.value, simmer.unit, simmer.provenance);
     }
@@ -314,9 +315,9 @@ private:
                 Severity::Note, QStringLiteral("fish-keep-cold"),
                 Say::tr("Keep the fish at %1 °F (%2 °C) or below until it goes in: histamine "
                         "formed in warm fish is not destroyed by cooking.")
-                    .arg(QLocale().toString(
+                    .arg(wordsLocale().toString(
                              quantity::Temperature::fromCelsius(cold.value).toFahrenheit(), 'f', 0),
-                         QLocale().toString(std::floor(cold.value), 'f', 0)),
+                         wordsLocale().toString(std::floor(cold.value), 'f', 0)),
                 QStringLiteral("cuts[%1]").arg(index));
             finding.limit = cold.value;
             finding.unit = cold.unit;

@@ -42,10 +42,12 @@ WhoMay whoMay(const Drinker& drinker, const Pot& pot, const Catalogue& catalogue
                            : Say::tr("no %1: %2").arg(name, covered.join(QStringLiteral(", "))));
     }
     if (pot.brew == Pot::Brew::BoneBroth && !drinker.boneBroth)
-        reasons.append(
-            drinker.phase.isEmpty()
-                ? Say::tr("bone broth waits until a phase is set that allows it")
-                : Say::tr("bone broth waits for a later phase than %1").arg(drinker.phase));
+        reasons.append(drinker.phase.isEmpty()
+                           ? Say::tr("bone broth waits until a phase is set that allows it")
+                           : Say::tr("bone broth waits for a later phase than %1")
+                                 // One of the shipped phases, else the practice's own word for it.
+                                 .arg(QCoreApplication::translate(
+                                     "Phase", drinker.phase.toUtf8().constData())));
     if (!reasons.isEmpty())
         return {drinker.name, false, reasons.join(QStringLiteral("; ")), allergy};
     if (drinker.band == AgeBand::InfantStartingSolids && isSalted(pot, catalogue))

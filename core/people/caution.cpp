@@ -1,9 +1,9 @@
 #include "people/caution.h"
 
+#include "foundation/language_scope.h"
 #include "foundation/reference_table.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 namespace ladlework::people {
@@ -27,6 +27,11 @@ std::vector<CautionKind> loadKinds() {
                          row.text(QStringLiteral("keeps_out")).split(u' ', Qt::SkipEmptyParts)});
     }
     return kinds;
+}
+
+/// What the table says, in the language spoken now: the kinds are read once, in English.
+QString inWords(const QString& text) {
+    return QCoreApplication::translate("CautionKind", text.toUtf8().constData());
 }
 
 const CautionKind* kindOf(const QString& id) {
@@ -79,16 +84,16 @@ Finding findingFor(const Caution& caution, const QString& memberName) {
     finding.severity = Finding::Severity::Caution;
     finding.code = QStringLiteral("caution-%1").arg(caution.kind);
     // A kind that this version does not know (a workbook of another version) still defers.
-    const QString name = kind != nullptr ? kind->name : caution.kind;
+    const QString name = kind != nullptr ? inWords(kind->name) : caution.kind;
     const QString advice =
         kind != nullptr
-            ? kind->advice
+            ? inWords(kind->advice)
             : Words::tr("Ask the treating clinician before starting or raising the amount.");
     finding.text = Words::tr("%1, %2: %3").arg(memberName, name.toLower(), advice);
     if (caution.sodiumLimitMg) {
         finding.text += QLatin1Char(' ');
         finding.text += Words::tr("The limit recorded is %1 mg of sodium a day.")
-                            .arg(QLocale().toString(*caution.sodiumLimitMg, 'f', 0));
+                            .arg(wordsLocale().toString(*caution.sodiumLimitMg, 'f', 0));
         finding.limit = caution.sodiumLimitMg;
         finding.unit = QStringLiteral("mg");
     }

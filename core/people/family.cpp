@@ -1,5 +1,6 @@
 #include "people/family.h"
 
+#include "foundation/language_scope.h"
 #include "foundation/name.h"
 
 #include <QCoreApplication>
@@ -49,10 +50,6 @@ Outcome checkKitchen(const Family& family) {
 }
 } // namespace
 
-QStringList handoutLanguages() {
-    return {QStringLiteral("en"), QStringLiteral("es")};
-}
-
 Outcome check(const Family& family, QDate today) {
     if (const Result<Name> name = Name::from(family.name, Words::tr("family")); !name)
         return bad(name.error().sentence, QStringLiteral("name"));
@@ -67,7 +64,7 @@ Outcome check(const Family& family, QDate today) {
             Words::tr("The day on which the family was taken on lies in the future; enter today "
                       "or an earlier day."),
             QStringLiteral("since"));
-    if (!handoutLanguages().contains(family.handoutLanguage))
+    if (!isShippedLanguage(family.handoutLanguage))
         return bad(Words::tr("The pages for this family cannot be written in \"%1\"; choose one "
                              "of the languages of the list.")
                        .arg(family.handoutLanguage),

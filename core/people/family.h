@@ -32,7 +32,7 @@ struct Family {
     quantity::Mass meatPerDay = quantity::Mass::fromGrams(500); ///< cooked meat the table eats
     int mostOfOneAnimal = 0; ///< cookings of one animal a week at most; 0: as many as it takes
     QString handoutLanguage = QStringLiteral("en"); ///< of the printed pages: "en" or "es"
-    QDate reviewOn; ///< next visit or review; may be null
+    QDate reviewOn;                                 ///< next visit or review; may be null
     QString remarks;
 };
 
@@ -41,9 +41,6 @@ struct Family {
 /// written in, `since` a valid day not after `today`. The sentence and the place
 /// name the field.
 Outcome check(const Family& family, QDate today);
-
-/// The languages that the printed pages can be written in, English first: "en", "es".
-QStringList handoutLanguages();
 
 QString statusId(Family::Status status);
 std::optional<Family::Status> statusFromId(QStringView id);

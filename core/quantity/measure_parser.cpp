@@ -145,7 +145,7 @@ std::optional<Unit> scaleNamed(QString unit, Unit bareUnit) {
 /// The scale of a temperature that is shown, as it is printed: "70 °F".
 std::optional<Unit> scaleShown(const QString& shown) {
     for (const Unit scale : {Unit::Celsius, Unit::Fahrenheit})
-        if (shown.endsWith(unitWord(scale, true)))
+        if (shown.endsWith(unitWord(scale, 2)))
             return scale;
     return std::nullopt;
 }

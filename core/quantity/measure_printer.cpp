@@ -1,3 +1,4 @@
+#include "foundation/language_scope.h"
 #include "quantity/kitchen_marks.h"
 #include "quantity/measure.h"
 #include "quantity/measure_units.h"
@@ -48,6 +49,9 @@ QString withDecimals(double number) {
         text.chop(1);
     if (text.endsWith(QLatin1Char('.')))
         text.chop(1);
+    // The program's own fields keep the point; a page has its language's mark.
+    if (const LanguageScope* page = LanguageScope::current())
+        text.replace(QLatin1Char('.'), page->locale().decimalPoint());
     return text;
 }
 
@@ -55,8 +59,13 @@ QString withThousands(double number) {
     return QLocale(QLocale::English, QLocale::UnitedStates).toString(number, 'f', 0);
 }
 
-QString withUnit(const QString& number, Unit unit, bool plural) {
-    return number + QLatin1Char(' ') + unitWord(unit, plural);
+/// The number that decides about the form of the word: up to one whole it is "cup", above "cups".
+int countOf(double amount) {
+    return amount > 1.0 ? static_cast<int>(std::ceil(amount)) : 1;
+}
+
+QString withUnit(const QString& number, Unit unit, int count) {
+    return number + QLatin1Char(' ') + unitWord(unit, count);
 }
 
 QString poundsAndOunces(double pounds) {
@@ -64,11 +73,11 @@ QString poundsAndOunces(double pounds) {
     const double whole = std::floor(pounds);
     const double ounces = std::round((pounds - whole) * ouncesPerPound);
     if (whole == 0.0)
-        return withUnit(wholeNumber(ounces), Unit::Ounce, ounces > 1.0);
-    const QString text = withUnit(wholeNumber(whole), Unit::Pound, whole > 1.0);
+        return withUnit(wholeNumber(ounces), Unit::Ounce, countOf(ounces));
+    const QString text = withUnit(wholeNumber(whole), Unit::Pound, countOf(whole));
     if (ounces == 0.0)
         return text;
-    return text + QLatin1Char(' ') + withUnit(wholeNumber(ounces), Unit::Ounce, ounces > 1.0);
+    return text + QLatin1Char(' ') + withUnit(wholeNumber(ounces), Unit::Ounce, countOf(ounces));
 }
 
 /// The number of a mark without its unit; pounds and ounces cannot be told apart without.
@@ -89,7 +98,7 @@ QString numberText(const Mark& mark) {
 QString markText(const Mark& mark) {
     if (mark.style == MarkStyle::PoundsAndOunces)
         return poundsAndOunces(mark.count);
-    return withUnit(numberText(mark), mark.unit, mark.count > 1.0);
+    return withUnit(numberText(mark), mark.unit, countOf(mark.count));
 }
 
 /// What is printed for an amount that is no number, or too large to be one of a kitchen.
@@ -108,7 +117,7 @@ QString printAmount(double amount, std::span<const Marks> scale, MeasureSystem s
     if (!isPrintable(amount))
         return noAmount();
     if (amount == 0.0)
-        return withUnit(wholeNumber(0.0), unitOfZero, true);
+        return withUnit(wholeNumber(0.0), unitOfZero, 0);
     const QString text = markText(nearestMark(std::abs(amount), scale, system));
     return amount < 0.0 ? QString(QLatin1Char('-') + text) : text;
 }
@@ -171,11 +180,11 @@ QString printDuration(Duration duration) {
     const double rest = minutes - hours * units::minutesPerHour;
     QString text;
     if (hours > 0.0)
-        text = withUnit(wholeNumber(hours), Unit::Hour, hours > 1.0);
+        text = withUnit(wholeNumber(hours), Unit::Hour, countOf(hours));
     if (hours > 0.0 && rest > 0.0)
         text += QLatin1Char(' ');
     if (hours == 0.0 || rest > 0.0)
-        text += withUnit(wholeNumber(rest), Unit::Minute, rest > 1.0);
+        text += withUnit(wholeNumber(rest), Unit::Minute, countOf(rest));
     return duration.toMinutes() < 0.0 ? QString(QLatin1Char('-') + text) : text;
 }
 
@@ -186,7 +195,7 @@ QString printTemperature(Temperature temperature, MeasureSystem system) {
         return noAmount();
     // Adding zero turns a rounded "-0" into "0".
     return withUnit(wholeNumber(std::round(degrees) + 0.0),
-                    metric ? Unit::Celsius : Unit::Fahrenheit, true);
+                    metric ? Unit::Celsius : Unit::Fahrenheit, 0);
 }
 
 QString printLength(Length length, MeasureSystem system) {
@@ -200,8 +209,7 @@ QString printAltitude(Length altitude, MeasureSystem system) {
     const double count = metric ? altitude.toMetres() : altitude.toFeet();
     if (!isPrintable(count))
         return noAmount();
-    return withUnit(withThousands(std::round(count) + 0.0), metric ? Unit::Metre : Unit::Foot,
-                    true);
+    return withUnit(withThousands(std::round(count) + 0.0), metric ? Unit::Metre : Unit::Foot, 0);
 }
 
 QString printVolumeRange(Volume low, Volume best, Volume high, MeasureSystem system) {

@@ -62,8 +62,8 @@ bool isNameOf(const UnitNames& entry, const QString& name) {
     // The plural of a one-letter symbol ("ls") is nothing that anybody means.
     if (name.size() > 2 && name.endsWith(QLatin1Char('s')) && names.contains(name.chopped(1)))
         return true;
-    return name == normalised(unitWord(entry.unit, false)) ||
-           name == normalised(unitWord(entry.unit, true));
+    return name == normalised(unitWord(entry.unit, 1)) ||
+           name == normalised(unitWord(entry.unit, 2));
 }
 
 } // namespace
@@ -137,24 +137,24 @@ double sizeOf(Unit unit, MeasureSystem system) {
     return 1.0;
 }
 
-QString unitWord(Unit unit, bool plural) {
+QString unitWord(Unit unit, int count) {
     switch (unit) {
     case Unit::Drop:
-        return plural ? MeasureText::tr("drops") : MeasureText::tr("drop");
+        return count == 1 ? MeasureText::tr("drop") : MeasureText::tr("drops", nullptr, count);
     case Unit::Teaspoon:
-        return MeasureText::tr("tsp");
+        return MeasureText::tr("tsp", nullptr, count);
     case Unit::Tablespoon:
-        return MeasureText::tr("tbsp");
+        return MeasureText::tr("tbsp", nullptr, count);
     case Unit::FluidOunce:
         return MeasureText::tr("fl oz");
     case Unit::Cup:
-        return plural ? MeasureText::tr("cups") : MeasureText::tr("cup");
+        return count == 1 ? MeasureText::tr("cup") : MeasureText::tr("cups", nullptr, count);
     case Unit::Pint:
-        return plural ? MeasureText::tr("pints") : MeasureText::tr("pint");
+        return count == 1 ? MeasureText::tr("pint") : MeasureText::tr("pints", nullptr, count);
     case Unit::Quart:
-        return plural ? MeasureText::tr("quarts") : MeasureText::tr("quart");
+        return count == 1 ? MeasureText::tr("quart") : MeasureText::tr("quarts", nullptr, count);
     case Unit::Gallon:
-        return plural ? MeasureText::tr("gallons") : MeasureText::tr("gallon");
+        return count == 1 ? MeasureText::tr("gallon") : MeasureText::tr("gallons", nullptr, count);
     case Unit::Millilitre:
         return MeasureText::tr("mL");
     case Unit::Centilitre:
@@ -176,7 +176,7 @@ QString unitWord(Unit unit, bool plural) {
     case Unit::Hour:
         return MeasureText::tr("h");
     case Unit::Day:
-        return plural ? MeasureText::tr("days") : MeasureText::tr("day");
+        return count == 1 ? MeasureText::tr("day") : MeasureText::tr("days", nullptr, count);
     case Unit::Millimetre:
         return MeasureText::tr("mm");
     case Unit::Centimetre:

@@ -50,8 +50,9 @@ std::optional<Unit> unitNamed(const QString& name, Measured measured);
 /// Metric. A scale has no size: 1 for Celsius and Fahrenheit.
 double sizeOf(Unit unit, MeasureSystem system);
 
-/// The translated word a unit is printed with: "cup" or "cups", "tsp", "mL". unitNamed knows it.
-QString unitWord(Unit unit, bool plural);
+/// The translated word a unit is printed with after so many: "cup" or "cups", "tsp", "mL".
+/// unitNamed knows that of one and of two.
+QString unitWord(Unit unit, int count);
 
 /// The translation context of everything that measure.h says.
 struct MeasureText {

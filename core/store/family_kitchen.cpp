@@ -91,9 +91,10 @@ Outcome FamilyRepository::removeContainer(Action&, ContainerId container) {
 }
 
 QList<week::UsualHours> FamilyRepository::usualHours(FamilyId family) const {
-    return readAll(m_database,
-                   QStringLiteral("SELECT * FROM usual_hours WHERE family_id = ? ORDER BY position"),
-                   readUsualHours, family);
+    return readAll(
+        m_database,
+        QStringLiteral("SELECT * FROM usual_hours WHERE family_id = ? ORDER BY position"),
+        readUsualHours, family);
 }
 
 Outcome FamilyRepository::setUsualHours(Action&, FamilyId family,
@@ -110,9 +111,8 @@ Outcome FamilyRepository::setUsualHours(Action&, FamilyId family,
     for (qint64 position = 0; position < hours.size(); ++position) {
         const week::UsualHours& usual = hours.at(position);
         Fields fields = fieldsOf(usual.hours);
-        fields += {{"family_id"_L1, family},
-                   {"position"_L1, position},
-                   {"weekday"_L1, usual.weekday}};
+        fields +=
+            {{"family_id"_L1, family}, {"position"_L1, position}, {"weekday"_L1, usual.weekday}};
         insertRow(m_database, "usual_hours"_L1, fields);
     }
     return {};

@@ -35,9 +35,8 @@ QList<casebook::HandoutTemplate> PracticeRepository::handoutTemplates() const {
         readAll(m_database, QStringLiteral("SELECT * FROM handout_template ORDER BY id"),
                 readHandoutTemplate);
     QHash<HandoutTemplateId, QList<casebook::HandoutSection>> sections;
-    Statement rows = m_database.statement(
-        QStringLiteral("SELECT * FROM handout_template_section "
-                       "ORDER BY handout_template_id, position"));
+    Statement rows = m_database.statement(QStringLiteral("SELECT * FROM handout_template_section "
+                                                         "ORDER BY handout_template_id, position"));
     while (rows.next())
         sections[rows.id<HandoutTemplateId>("handout_template_id"_L1)].append(
             readHandoutSection(rows));
@@ -47,8 +46,7 @@ QList<casebook::HandoutTemplate> PracticeRepository::handoutTemplates() const {
     return templates;
 }
 
-Outcome
-PracticeRepository::checkHandoutTemplate(const casebook::HandoutTemplate& kept) const {
+Outcome PracticeRepository::checkHandoutTemplate(const casebook::HandoutTemplate& kept) const {
     if (const Outcome checked = casebook::check(kept); !checked)
         return checked;
     if (nameIsTaken(handoutTemplates(), kept))
@@ -103,8 +101,7 @@ Outcome PracticeRepository::checkLabelStock(const casebook::LabelStock& stock) c
     return {};
 }
 
-Result<LabelStockId> PracticeRepository::addLabelStock(Action&,
-                                                       const casebook::LabelStock& stock) {
+Result<LabelStockId> PracticeRepository::addLabelStock(Action&, const casebook::LabelStock& stock) {
     casebook::LabelStock added = stock;
     added.id = {};
     if (const Outcome checked = checkLabelStock(added); !checked)

@@ -25,9 +25,9 @@ class Database;
 Outcome checkPrice(const QString& item, double perKilogram, const kitchen::Catalogue& catalogue);
 
 /// The practice itself and what it sets for all families: phases, the rules of new ladders, ladder
-/// templates, the list of reactions, prices, how pages are put together and label sheets. add... stores a new record (its id is ignored) and
-/// gives its id; change... and remove... give NotFound for a record that is not there. Every record
-/// must pass its check().
+/// templates, the list of reactions, prices, how pages are put together and label sheets. add...
+/// stores a new record (its id is ignored) and gives its id; change... and remove... give NotFound
+/// for a record that is not there. Every record must pass its check().
 class PracticeRepository {
 public:
     /// The catalogue says what can have a price; it must outlive the repository.

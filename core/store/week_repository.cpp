@@ -48,8 +48,9 @@ public:
              [this](Statement& row) { of(row).placements.append(readPlacement(row)); });
         each("week_locked_day"_L1, "day"_L1,
              [this](Statement& row) { of(row).lockedDays.append(row.day("day"_L1)); });
-        each("week_own_day"_L1, "day"_L1,
-             [this](Statement& row) { of(row).hours.append({row.day("day"_L1), {}}); });
+        each("week_own_day"_L1, "day"_L1, [this](Statement& row) {
+            of(row).hours.append({row.day("day"_L1), {}});
+        });
         each("week_own_hours"_L1, "day, part.position"_L1, [this](Statement& row) {
             const QDate day = row.day("day"_L1);
             for (week::DayHours& own : of(row).hours)

@@ -45,8 +45,9 @@ std::optional<FamilyId> ownerOf(Database& database, WeekTemplateId kept) {
 
 QList<week::WeekTemplate> WeekRepository::templates(FamilyId family) const {
     QList<week::WeekTemplate> templates =
-        readAll(m_database, QStringLiteral("SELECT * FROM week_template WHERE family_id = ? "
-                                           "ORDER BY id"),
+        readAll(m_database,
+                QStringLiteral("SELECT * FROM week_template WHERE family_id = ? "
+                               "ORDER BY id"),
                 readWeekTemplate, family);
     QHash<WeekTemplateId, QList<week::TemplatePlacement>> placements;
     Statement rows = m_database.statement(
@@ -104,8 +105,7 @@ Outcome WeekRepository::changeTemplate(Action&, const week::WeekTemplate& kept) 
                        QStringLiteral("family"));
     if (const Outcome checked = checkTemplate(kept); !checked)
         return checked;
-    updateRow(m_database, "week_template"_L1, kept.id.value,
-              {{"name"_L1, kept.name.simplified()}});
+    updateRow(m_database, "week_template"_L1, kept.id.value, {{"name"_L1, kept.name.simplified()}});
     setPlacements(m_database, kept.id, kept.placements);
     return {};
 }

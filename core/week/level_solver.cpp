@@ -5,10 +5,8 @@
 #include <CbcHeuristicRINS.hpp>
 #include <CbcModel.hpp>
 #include <CglFlowCover.hpp>
-#include <CglGomory.hpp>
 #include <CglKnapsackCover.hpp>
 #include <CglMixedIntegerRounding2.hpp>
-#include <CglProbing.hpp>
 #include <CglTwomir.hpp>
 #include <CoinPackedMatrix.hpp>
 #include <OsiClpSolverInterface.hpp>
@@ -144,6 +142,11 @@ void LevelSolver::aimAt(const LinearLevel& level) {
 
 /// From now on no solution may be worse in this level.
 void LevelSolver::keep(const LinearLevel& level, double value) {
+    if (level.exact && value <= level.slack) {
+        for (const auto& [column, factor] : level.terms)
+            m_relaxation.setColUpper(column, 0);
+        return;
+    }
     CoinPackedVector row;
     for (const auto& [column, factor] : level.terms)
         row.insert(column, factor);
@@ -202,22 +205,10 @@ void LevelSolver::search(const LinearLevel& level, SolveProgress at, LevelOutcom
         if (column.whole)
             ranks.push_back(column.rank + 1);
     model.passInPriorities(ranks.data(), false);
-    CglProbing probing;
-    probing.setUsingObjective(1);
-    probing.setMaxPass(1);
-    probing.setMaxPassRoot(5);
-    probing.setMaxProbe(10);
-    probing.setMaxProbeRoot(100);
-    probing.setMaxLook(50);
-    probing.setRowCuts(3);
-    CglGomory gomory;
-    gomory.setLimit(300);
     CglKnapsackCover knapsack;
     CglMixedIntegerRounding2 rounding(1, true, 1);
     CglFlowCover flow;
     CglTwomir twomir;
-    model.addCutGenerator(&probing, -98, "probing");
-    model.addCutGenerator(&gomory, -98, "gomory");
     model.addCutGenerator(&knapsack, -98, "knapsack");
     model.addCutGenerator(&rounding, -98, "rounding");
     model.addCutGenerator(&flow, -98, "flow");
@@ -226,7 +217,7 @@ void LevelSolver::search(const LinearLevel& level, SolveProgress at, LevelOutcom
     model.addHeuristic(&near, "rounding");
     CbcHeuristicRINS neighbours(model);
     model.addHeuristic(&neighbours, "neighbours");
-    model.setNumberStrong(5);
+    model.setNumberStrong(0);
     model.setNumberBeforeTrust(5);
     model.setMaximumCutPassesAtRoot(20);
     model.setMaximumCutPasses(2);

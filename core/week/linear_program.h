@@ -38,8 +38,11 @@ struct LinearLevel {
     LinearTerms terms;
     /// Every plan's value is a multiple of this, so that a bound can be rounded up; 0: any value.
     double grain = 0;
-    /// How much a later level may give back of this one: rounding, not a trade.
-    double slack = 1e-6;
+    /// How much a later level may give back of this one: rounding, not a trade. Well above the
+    /// solver's own tolerance of 1e-7, so that cuts cannot take the best solution for a bad one.
+    double slack = 5e-6;
+    /// A level that is nothing stays exactly nothing: all its terms are columns of 0 or more.
+    bool exact = false;
 };
 
 } // namespace ladlework::week

@@ -15,8 +15,9 @@ using quantity::Volume;
 using From = WeekModel::Source::From;
 
 constexpr int none = -1;
-/// Litres: less than a thousandth of a millilitre is the solver's rounding.
-constexpr double rounding = 1e-6;
+/// Litres: less than a hundredth of a millilitre is the solver's rounding, which its levels may add
+/// up. A drop is five times that.
+constexpr double rounding = 1e-5;
 constexpr double noise = 1e-9; ///< litres: no amount at all
 
 std::size_t at(int index) {

@@ -1,12 +1,7 @@
 #include "week/shopping.h"
 
-#include "foundation/reference_table.h"
-
 #include <QCoreApplication>
-#include <QHash>
 #include <algorithm>
-#include <cmath>
-#include <stdexcept>
 
 namespace ladlework::week {
 
@@ -14,97 +9,54 @@ namespace {
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Shopping)
 };
-using Section = ShoppingItem::Section;
 using Kind = kitchen::Extra::Kind;
+using quantity::Mass;
 
-/// How an ingredient is bought: a row of resources/reference/buying.csv.
-struct Buying {
-    double waste = 0;   ///< share of the mass bought
-    bool whole = false; ///< sold by the piece
-};
-
-QHash<QString, Buying> loadBuying() {
-    const ReferenceTable table = valueOrThrow(ReferenceTable::load(QStringLiteral("buying")));
-    QHash<QString, Buying> rows;
-    for (qsizetype index = 0; index < table.size(); ++index) {
-        const ReferenceTable::Row row = table.row(index);
-        const double waste = row.number(QStringLiteral("waste"));
-        if (waste < 0 || waste >= 1)
-            throw std::runtime_error("buying.csv: a waste share is outside 0 to 1");
-        rows.insert(row.text(QStringLiteral("item")), {waste, row.flag(QStringLiteral("whole"))});
-    }
-    return rows;
-}
-
-const QHash<QString, Buying>& buying() {
-    static const QHash<QString, Buying> rows = loadBuying();
-    return rows;
-}
-
-Section sectionOf(Kind kind) {
+ShopSection sectionOf(Kind kind) {
     switch (kind) {
     case Kind::Vegetable:
     case Kind::Garlic:
-        return Section::Vegetables;
+        return ShopSection::Vegetables;
     case Kind::FreshHerb:
-        return Section::Herbs;
+        return ShopSection::Herbs;
     case Kind::DryHerb:
     case Kind::Peppercorns:
     case Kind::GroundPepper:
     case Kind::Salt:
     case Kind::Other:
-        return Section::Dry;
+        return ShopSection::Dry;
     }
-    return Section::Dry;
+    return ShopSection::Dry;
 }
 
-/// The list while it is being filled: items by id, so that a merge is one look-up.
+/// The list while it is being filled: items by id, so that a merge is one look-up. `needed` holds
+/// the mass as it goes into the pot until finish() makes it what is bought.
 class Basket {
 public:
-    explicit Basket(const kitchen::Catalogue& catalogue) : m_catalogue(catalogue) {}
+    Basket(const ShoppingInput& input, const kitchen::Catalogue& catalogue)
+        : m_input(input), m_catalogue(catalogue) {}
 
-    void addCut(const kitchen::CutInPot& cut) {
-        ShoppingItem item;
-        item.id = cut.cut;
-        item.name = cut.cut;
-        if (const kitchen::Cut* known = m_catalogue.cut(cut.cut)) {
-            item.name = known->name;
-            const kitchen::Animal* animal = m_catalogue.animal(known->animal);
-            if (animal != nullptr && animal->cookClass == kitchen::CookClass::Fish)
-                item.section = Section::Fish;
-        }
-        add(item, cut.mass);
+    void add(const kitchen::Pot& pot) {
+        for (const kitchen::CutInPot& cut : pot.cuts)
+            addCut(cut);
+        for (const kitchen::ExtraInPot& extra : pot.extras)
+            addExtra(extra);
+        if (pot.salt > Mass())
+            merge(QStringLiteral("salt"), pot.salt, Words::tr("salt, table or mineral"),
+                  ShopSection::Dry);
     }
 
-    void addExtra(const kitchen::ExtraInPot& extra) {
-        ShoppingItem item;
-        item.id = extra.item;
-        item.name = extra.item;
-        item.section = Section::Dry;
-        if (const kitchen::Extra* known = m_catalogue.extra(extra.item)) {
-            item.name = known->name;
-            item.section = sectionOf(known->kind);
-        }
-        add(item, extra.mass);
-    }
-
-    void addSalt(quantity::Mass mass) {
-        if (mass <= quantity::Mass())
-            return;
-        ShoppingItem item;
-        item.id = QStringLiteral("salt");
-        item.name = Words::tr("salt, table or mineral");
-        item.section = Section::Dry;
-        add(item, mass);
-    }
-
-    [[nodiscard]] QList<ShoppingItem> sorted() {
+    [[nodiscard]] QList<ShoppingItem> finished() {
         QList<ShoppingItem> items = m_items.values();
         for (ShoppingItem& item : items)
-            toBuy(item);
-        std::ranges::sort(items, [](const ShoppingItem& a, const ShoppingItem& b) {
+            finish(item);
+        for (const HouseholdExtra& extra : m_input.extras)
+            items.append(householdItem(extra));
+        std::ranges::stable_sort(items, [](const ShoppingItem& a, const ShoppingItem& b) {
             if (a.section != b.section)
                 return a.section < b.section;
+            if (a.isHousehold() || b.isHousehold())
+                return b.isHousehold() && !a.isHousehold();
             const int byName = QString::localeAwareCompare(a.name, b.name);
             return byName != 0 ? byName < 0 : a.id < b.id;
         });
@@ -112,48 +64,87 @@ public:
     }
 
 private:
-    void add(ShoppingItem item, quantity::Mass mass) {
-        const auto found = m_items.find(item.id);
-        if (found != m_items.end()) {
-            found->mass += mass;
-            return;
-        }
-        item.mass = mass;
-        m_items.insert(item.id, item);
+    void addCut(const kitchen::CutInPot& cut) {
+        const kitchen::Cut* known = m_catalogue.cut(cut.cut);
+        const bool fish = known != nullptr && known->cookClass == kitchen::CookClass::Fish;
+        merge(cut.cut, cut.mass, known != nullptr ? known->name : cut.cut,
+              fish ? ShopSection::Fish : ShopSection::Meat);
     }
 
-    /// From the prepared mass to what is bought: whole pieces where a shop sells pieces, and the
-    /// waste of preparing on top of the mass.
-    void toBuy(ShoppingItem& item) const {
+    void addExtra(const kitchen::ExtraInPot& extra) {
+        const kitchen::Extra* known = m_catalogue.extra(extra.item);
+        merge(extra.item, extra.mass, known != nullptr ? known->name : extra.item,
+              known != nullptr ? sectionOf(known->kind) : ShopSection::Dry);
+    }
+
+    void merge(const QString& id, Mass mass, const QString& name, ShopSection section) {
+        ShoppingItem& item = m_items[id];
+        item.id = id;
+        item.name = name;
+        item.section = section;
+        item.needed += mass;
+    }
+
+    static ShoppingItem householdItem(const HouseholdExtra& extra) {
+        ShoppingItem item;
+        item.section = extra.section;
+        item.name = extra.text;
+        return item;
+    }
+
+    void finish(ShoppingItem& item) const {
+        const Buying& buying = buyingOf(item.id);
+        const double kept = 1.0 - buying.waste;
         const kitchen::Extra* extra = m_catalogue.extra(item.id);
-        if (extra == nullptr)
-            return;
-        const Buying how = buying().value(item.id);
-        if (how.whole && extra->piece > quantity::Mass()) {
-            // A hair over a whole piece is rounding, not one piece more.
-            item.pieces = std::ceil(item.mass / extra->piece - 1e-6);
+        if (extra != nullptr && extra->piece > Mass()) {
+            item.neededPieces = item.needed / extra->piece;
             item.pieceName = extra->pieceName;
-            item.mass = extra->piece * item.pieces;
         }
-        item.mass = item.mass / (1.0 - how.waste);
+        item.needed = item.needed / kept;
+        for (const AtHome& atHome : m_input.atHome)
+            if (atHome.item == item.id)
+                item.atHome += atHome.mass;
+        roundUp(item, buying, extra != nullptr ? extra->piece / kept : Mass());
+        const auto price = m_input.prices.constFind(item.id);
+        if (price != m_input.prices.cend())
+            item.cost = item.toBuy.toKilograms() * *price;
     }
 
+    /// `piece` as it is bought, or nothing.
+    void roundUp(ShoppingItem& item, const Buying& buying, Mass piece) const {
+        const Mass missing = item.needed - item.atHome;
+        if (buying.sold == Buying::Sold::ByWeight ||
+            (buying.sold == Buying::Sold::Pieces && !(piece > Mass()))) {
+            const Mass step = weightStep(m_input.measures);
+            item.toBuy = step * wholeUnits(missing, step);
+            return;
+        }
+        const bool packs = buying.sold == Buying::Sold::Packs;
+        const Mass unit = packs ? buying.pack : piece;
+        item.count = wholeUnits(missing, unit);
+        item.countName = packs ? buying.packName : item.pieceName;
+        item.toBuy = unit * item.count;
+    }
+
+    const ShoppingInput& m_input;
     const kitchen::Catalogue& m_catalogue;
     QHash<QString, ShoppingItem> m_items;
 };
 } // namespace
 
-QList<ShoppingItem> shoppingList(const QList<kitchen::Pot>& pots,
-                                 const kitchen::Catalogue& catalogue) {
-    Basket basket(catalogue);
-    for (const kitchen::Pot& pot : pots) {
-        for (const kitchen::CutInPot& cut : pot.cuts)
-            basket.addCut(cut);
-        for (const kitchen::ExtraInPot& extra : pot.extras)
-            basket.addExtra(extra);
-        basket.addSalt(pot.salt);
+ShoppingList shoppingList(const ShoppingInput& input, const kitchen::Catalogue& catalogue) {
+    Basket basket(input, catalogue);
+    for (const kitchen::Pot& pot : input.pots)
+        basket.add(pot);
+    ShoppingList list;
+    list.items = basket.finished();
+    for (const ShoppingItem& item : std::as_const(list.items)) {
+        if (item.cost)
+            list.total += *item.cost;
+        else if (!item.isAtHome())
+            ++list.withoutPrice;
     }
-    return basket.sorted();
+    return list;
 }
 
 } // namespace ladlework::week

@@ -1,7 +1,8 @@
 #include "week/week_findings.h"
 
+#include "foundation/language_scope.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 
 namespace ladlework::week {
 
@@ -35,7 +36,7 @@ private:
         return quantity::printVolume(volume, m_measures);
     }
     [[nodiscard]] QString dayName(int day) const {
-        return QLocale().dayName(m_start.addDays(day).dayOfWeek());
+        return wordsLocale().dayName(m_start.addDays(day).dayOfWeek());
     }
     [[nodiscard]] QString nameOf(const StockSource& source) const {
         return sourceName(m_problem, m_solution, source, m_start);
@@ -205,7 +206,7 @@ QString sourceName(const WeekProblem& problem, const WeekSolution& solution,
         return problem.lots[source.index].name;
     const PlannedCooking& cooking = solution.cookings[source.index];
     return Words::tr("%1, %2").arg(problem.pots[cooking.pot].name,
-                                   QLocale().dayName(start.addDays(cooking.day).dayOfWeek()));
+                                   wordsLocale().dayName(start.addDays(cooking.day).dayOfWeek()));
 }
 
 Findings weekFindings(const WeekProblem& problem, const WeekSolution& solution, QDate start,

@@ -70,8 +70,11 @@ private:
     void addLevel(WeekModel::Level name, LinearTerms terms, double grain = 0);
     [[nodiscard]] bool canBeOver() const;
     [[nodiscard]] double settledOn(int day, std::size_t pot) const;
+    /// Without room in the freezer stock can still pass through it within a day, which gives it the
+    /// days of thawed stock; that is of use only where fresh stock keeps shorter.
     [[nodiscard]] bool mayFreeze() const {
-        return m_elastic.freezer || m_problem.freezerRoom > quantity::Volume();
+        return m_elastic.freezer || m_problem.freezerRoom > quantity::Volume() ||
+               m_problem.fridgeDays < thawKeepsDays();
     }
     [[nodiscard]] bool freezes(std::size_t kind) const;
     int column(double upper = LinearProgram::unbounded) {
@@ -298,10 +301,13 @@ void ModelMaker::addLotSources(std::size_t kind) {
 }
 
 void ModelMaker::addThawSources(std::size_t kind) {
-    if (!freezes(kind) || !anyone(m_model.kinds[kind].may))
+    // What nobody drinks, or is moved on the last day, is moved only to make room in the freezer or
+    // to keep longer than fresh.
+    const bool always = canBeOver() || m_problem.fridgeDays < thawKeepsDays();
+    if (!freezes(kind) || !(always || anyone(m_model.kinds[kind].may)))
         return;
-    // Moved on the last day it would only be carried over, which the freezer does as well.
-    for (int day = 0; day + 1 < m_days; ++day) {
+    const int end = always ? m_days : m_days - 1;
+    for (int day = 0; day < end; ++day) {
         WeekModel::Source source;
         source.from = WeekModel::Source::From::Thaw;
         source.kind = kind;
@@ -492,6 +498,7 @@ void ModelMaker::addLevels() {
         for (const int day : m_model.overFreezer)
             over.emplace_back(day, 1.0);
         addLevel(WeekModel::Level::OverRoom, std::move(over));
+        m_model.levels.back().exact = true;
     }
     LinearTerms missing;
     for (const WeekModel::Table& table : m_model.tables) {

@@ -102,7 +102,7 @@ struct PlannedCooking {
     int day = 0;
     std::size_t pot = 0;
     bool settled = false;
-    quantity::Volume stock;
+    quantity::Volume stock = {}; ///< what it makes
     friend bool operator==(const PlannedCooking&, const PlannedCooking&) = default;
 };
 struct PlannedServing {

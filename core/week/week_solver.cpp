@@ -36,13 +36,17 @@ LinearProgram withCookings(const WeekModel& model, const Cookings& cookings) {
     return program;
 }
 
-/// The levels that still have a say when the cookings are fixed, and the tidying.
+/// The levels that still have a say when the cookings are fixed, and the tidying. Without cuts a
+/// level can be held more tightly.
 std::vector<LinearLevel> servingLevels(const WeekModel& model) {
+    constexpr double tight = 2e-7;
     std::vector<LinearLevel> levels;
     for (std::size_t index = 0; index < model.levels.size(); ++index)
         if (model.levelNames[index] < WeekModel::Level::Cookings)
             levels.push_back(model.levels[index]);
     levels.push_back(model.tidy);
+    for (LinearLevel& level : levels)
+        level.slack = tight;
     return levels;
 }
 

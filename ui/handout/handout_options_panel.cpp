@@ -1,5 +1,6 @@
 #include "ui/handout/handout_options_panel.h"
 
+#include "handout/page_language.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/week_stepper.h"
 
@@ -7,45 +8,35 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
-#include <QPlainTextEdit>
 #include <QSignalBlocker>
-#include <QTimer>
 
 namespace ladlework::ui {
 
-namespace {
-constexpr int typingRest = 250; ///< milliseconds
-constexpr int ownWordsLines = 4;
-} // namespace
-
 HandoutOptionsPanel::HandoutOptionsPanel(QWidget* parent)
-    : QWidget(parent), m_stepper(new WeekStepper), m_names(new QComboBox), m_paper(new QComboBox),
-      m_largePrint(new QCheckBox(tr("&Large print (16 point)"))), m_ownWords(new QPlainTextEdit),
-      m_typing(new QTimer(this)) {
+    : QWidget(parent), m_stepper(new WeekStepper), m_names(new QComboBox),
+      m_language(new QComboBox), m_paper(new QComboBox),
+      m_largePrint(new QCheckBox(tr("&Large print (16 point)"))) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(step(*this));
     column->addWidget(m_stepper);
     column->addWidget(makeForm());
-    m_typing->setSingleShot(true);
-    m_typing->setInterval(typingRest);
     connect(m_stepper, &WeekStepper::weekChanged, this, &HandoutOptionsPanel::optionsChanged);
     connect(m_names, &QComboBox::currentIndexChanged, this, &HandoutOptionsPanel::optionsChanged);
+    connect(m_language, &QComboBox::currentIndexChanged, this,
+            &HandoutOptionsPanel::optionsChanged);
     connect(m_paper, &QComboBox::currentIndexChanged, this, &HandoutOptionsPanel::optionsChanged);
     connect(m_largePrint, &QCheckBox::toggled, this, &HandoutOptionsPanel::optionsChanged);
-    connect(m_ownWords, &QPlainTextEdit::textChanged, m_typing, qOverload<>(&QTimer::start));
-    connect(m_typing, &QTimer::timeout, this, &HandoutOptionsPanel::optionsChanged);
 }
 
 QWidget* HandoutOptionsPanel::makeForm() {
     m_names->addItem(tr("First names"), static_cast<int>(handout::Names::First));
     m_names->addItem(tr("Full names"), static_cast<int>(handout::Names::Full));
     m_names->addItem(tr("No names"), static_cast<int>(handout::Names::None));
+    for (const Language& language : shippedLanguages())
+        m_language->addItem(language.name, language.id);
     m_paper->addItem(tr("Letter"), static_cast<int>(people::Paper::Letter));
     m_paper->addItem(tr("A4"), static_cast<int>(people::Paper::A4));
-    m_ownWords->setTabChangesFocus(true);
-    m_ownWords->setPlaceholderText(tr("A few words to this family, for the first page"));
-    m_ownWords->setFixedHeight(fontMetrics().lineSpacing() * ownWordsLines + 2 * step(*this));
 
     auto* box = new QWidget;
     auto* form = new QFormLayout(box);
@@ -59,35 +50,29 @@ QWidget* HandoutOptionsPanel::makeForm() {
         form->addRow(label, field);
     };
     addRow(tr("&Names"), m_names);
+    addRow(tr("Lan&guage"), m_language);
     addRow(tr("Pape&r"), m_paper);
     form->addRow(m_largePrint);
-    auto* label = new QLabel(tr("&Your own words"));
-    label->setBuddy(m_ownWords);
-    m_ownWords->setAccessibleName(tr("Your own words"));
-    form->addRow(label);
-    form->addRow(m_ownWords);
     return box;
 }
 
-void HandoutOptionsPanel::setOptions(const handout::HandoutOptions& options, people::Paper paper) {
+void HandoutOptionsPanel::setOptions(const handout::HandoutOptions& options, people::Paper paper,
+                                     const QString& language) {
     const QSignalBlocker quiet(this);
     m_stepper->setWeek(options.week);
     m_names->setCurrentIndex(m_names->findData(static_cast<int>(options.names)));
+    m_language->setCurrentIndex(
+        m_language->findData(handout::pageLanguage(options.language, language)));
     m_paper->setCurrentIndex(m_paper->findData(static_cast<int>(options.paper.value_or(paper))));
     m_largePrint->setChecked(options.largePrint);
-    if (m_ownWords->toPlainText() != options.ownWords)
-        m_ownWords->setPlainText(options.ownWords);
-    m_typing->stop();
 }
 
-handout::HandoutOptions HandoutOptionsPanel::options() const {
-    handout::HandoutOptions options;
+void HandoutOptionsPanel::takeInto(handout::HandoutOptions& options) const {
     options.week = m_stepper->week();
     options.names = static_cast<handout::Names>(m_names->currentData().toInt());
+    options.language = m_language->currentData().toString();
     options.paper = static_cast<people::Paper>(m_paper->currentData().toInt());
     options.largePrint = m_largePrint->isChecked();
-    options.ownWords = m_ownWords->toPlainText().trimmed();
-    return options;
 }
 
 void HandoutOptionsPanel::setToday(QDate today) {

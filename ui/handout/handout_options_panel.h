@@ -5,22 +5,23 @@
 
 class QCheckBox;
 class QComboBox;
-class QPlainTextEdit;
-class QTimer;
 
 namespace ladlework::ui {
 
 class WeekStepper;
 
-/// How the pages are made: week, names, paper, large print, own words. Each change speaks at once.
+/// How the pages are made: week, names, language, paper, large print. Each change speaks at once.
 class HandoutOptionsPanel final : public QWidget {
     Q_OBJECT
 public:
     explicit HandoutOptionsPanel(QWidget* parent = nullptr);
 
-    /// Shows options; `paper` is what the family has when none is chosen. Says nothing.
-    void setOptions(const handout::HandoutOptions& options, people::Paper paper);
-    [[nodiscard]] handout::HandoutOptions options() const;
+    /// Shows options; `paper` and `language` are what the family has when none is chosen. Says
+    /// nothing.
+    void setOptions(const handout::HandoutOptions& options, people::Paper paper,
+                    const QString& language);
+    /// Writes week, names, language, paper and large print into options.
+    void takeInto(handout::HandoutOptions& options) const;
     void setToday(QDate today);
     [[nodiscard]] WeekStepper* stepper() const { return m_stepper; }
 
@@ -32,10 +33,9 @@ private:
 
     WeekStepper* m_stepper;
     QComboBox* m_names;
+    QComboBox* m_language;
     QComboBox* m_paper;
     QCheckBox* m_largePrint;
-    QPlainTextEdit* m_ownWords;
-    QTimer* m_typing; ///< the pages follow when the typing rests
 };
 
 } // namespace ladlework::ui

@@ -1,12 +1,15 @@
 #include "ui/handout/handout_screen.h"
 
-#include "foundation/json_reader.h"
-#include "handout/document_json.h"
-#include "ui/handout/given_handouts_model.h"
 #include "ui/handout/given_panel.h"
+#include "ui/handout/handout_files.h"
 #include "ui/handout/handout_options_panel.h"
+#include "ui/handout/handout_parts_panel.h"
+#include "ui/handout/handout_side.h"
+#include "ui/handout/kept_choice.h"
+#include "ui/handout/labels_panel.h"
 #include "ui/handout/pages_preview.h"
 #include "ui/paint/theme.h"
+#include "ui/print/label_layout.h"
 #include "ui/print/pdf_writer.h"
 #include "ui/shared/action_button.h"
 #include "ui/shared/week_stepper.h"
@@ -14,26 +17,25 @@
 
 #include <QAction>
 #include <QBoxLayout>
-#include <QJsonDocument>
 #include <QLabel>
 #include <QPushButton>
-#include <QRegularExpression>
 #include <QScrollArea>
 #include <algorithm>
 
 namespace ladlework::ui {
 
 HandoutScreen::HandoutScreen(const ScreenContext& context, QWidget* parent)
-    : FamilyScreen(context, parent), m_options(new HandoutOptionsPanel), m_given(new GivenPanel),
-      m_preview(new PagesPreview), m_where(new QLabel), m_remark(new QLabel),
-      m_givenBar(new QWidget), m_givenWords(new QLabel) {
+    : FamilyScreen(context, parent), m_side(new HandoutSide), m_preview(new PagesPreview),
+      m_where(new QLabel), m_givenBar(new QWidget), m_givenWords(new QLabel),
+      m_kept(context, this) {
     makeActions();
     const int gap = step(*this);
     auto* whole = new QWidget;
     auto* row = new QHBoxLayout(whole);
     row->setContentsMargins(gap, gap, gap, gap);
     row->setSpacing(gap);
-    row->addWidget(makeSide());
+    m_side->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
+    row->addWidget(m_side);
     row->addWidget(makePages(), 1);
     // With very large type the screen is wider than its window: it scrolls, nothing is cut.
     auto* scroll = new QScrollArea;
@@ -43,13 +45,21 @@ HandoutScreen::HandoutScreen(const ScreenContext& context, QWidget* parent)
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
     outer->addWidget(scroll);
-    connect(m_options, &HandoutOptionsPanel::optionsChanged, this, &HandoutScreen::optionsChanged);
-    connect(m_given, &GivenPanel::openWanted, this, &HandoutScreen::openGiven);
-    connect(m_given, &GivenPanel::saveWanted, this, &HandoutScreen::saveGiven);
-    connect(m_given, &GivenPanel::removeWanted, this, &HandoutScreen::removeGiven);
+    connect(m_side->options(), &HandoutOptionsPanel::optionsChanged, this,
+            &HandoutScreen::takeOptions);
+    connect(m_side->parts(), &HandoutPartsPanel::sectionsChanged, this, &HandoutScreen::takeParts);
+    connect(m_side->given(), &GivenPanel::openWanted, this, &HandoutScreen::openGiven);
+    connect(m_side->given(), &GivenPanel::saveWanted, this, &HandoutScreen::saveGiven);
+    connect(m_side->given(), &GivenPanel::removeWanted, this, &HandoutScreen::removeGiven);
+    connect(m_side, &HandoutSide::leafChanged, this, [this] {
+        m_shown.reset();
+        showPages(false);
+    });
     connect(m_preview, &PagesPreview::currentPageChanged, this, [this](qsizetype page) {
         m_where->setText(tr("Page %1 of %2").arg(page + 1).arg(m_preview->pages().pages.size()));
     });
+    connectTemplates();
+    connectLabels();
 }
 
 void HandoutScreen::makeActions() {
@@ -68,30 +78,12 @@ void HandoutScreen::makeActions() {
     m_record =
         add(tr("Rec&ord as given"), tr("Keeps these pages as given, when they are printed already"),
             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), &HandoutScreen::recordAsGiven);
-    for (QAction* stepAction : m_options->stepper()->steps())
-        addAction(stepAction);
-}
-
-QWidget* HandoutScreen::makeSide() {
-    auto* pages = new Section(tr("The pages"));
-    pages->body()->addWidget(m_options);
-    m_remark->setWordWrap(true);
-    m_remark->setForegroundRole(QPalette::PlaceholderText);
-    pages->body()->addWidget(m_remark);
-
-    auto* side = new QWidget;
-    auto* column = new QVBoxLayout(side);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(step(*this));
-    column->addWidget(pages);
-    column->addWidget(m_given, 1);
-    auto* scroll = new QScrollArea;
-    scroll->setWidget(side);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setFixedWidth(side->sizeHint().width() + 2 * step(*this));
-    return scroll;
+    m_pictures =
+        add(tr("Save pict&ures..."), tr("Saves each of these pages as a picture, to be sent"),
+            QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), &HandoutScreen::savePictures);
+    for (QAction* action : m_side->options()->stepper()->steps() + m_side->parts()->steps() +
+                               m_side->templates()->entries() + m_side->labels()->kept()->entries())
+        addAction(action);
 }
 
 QWidget* HandoutScreen::makePages() {
@@ -103,9 +95,8 @@ QWidget* HandoutScreen::makePages() {
     auto* bar = new QHBoxLayout;
     bar->setSpacing(gap);
     bar->addWidget(buttonFor(m_give, true));
-    bar->addWidget(buttonFor(m_save));
-    bar->addWidget(buttonFor(m_print));
-    bar->addWidget(buttonFor(m_record));
+    for (QAction* action : {m_save, m_print, m_record, m_pictures})
+        bar->addWidget(buttonFor(action));
     bar->addStretch();
     m_where->setForegroundRole(QPalette::PlaceholderText);
     m_where->setFont(figuresFont(font()));
@@ -132,184 +123,155 @@ QWidget* HandoutScreen::firstField() {
 }
 
 void HandoutScreen::refresh(bool sameFamily) {
-    const people::Family& family = book().records().family;
-    m_options->setToday(book().today());
+    const casebook::FamilyRecords& records = book().records();
+    m_side->options()->setToday(book().today());
     if (!sameFamily) {
         m_shown.reset();
-        m_options->setOptions(m_chosen.value(family.id, firstOptions()), family.paper);
+        m_now = m_chosen.value(records.family.id, firstChoice());
     }
-    m_given->setHandouts(book().records().handouts, family.zone);
-    const auto& given = book().records().handouts;
-    if (m_shown && std::none_of(given.cbegin(), given.cend(),
+    if (m_now.from.isStored() && keptTemplate() == nullptr)
+        m_now.from = {}; // removed or undone: its parts stay as they are
+    m_side->given()->setHandouts(records.handouts, records.family.zone);
+    if (m_shown && std::none_of(records.handouts.cbegin(), records.handouts.cend(),
                                 [this](const auto& record) { return record.id == *m_shown; }))
         m_shown.reset();
+    showChoices();
     showPages(sameFamily);
     followShown();
 }
 
-handout::HandoutOptions HandoutScreen::firstOptions() const {
+HandoutScreen::Chosen HandoutScreen::firstChoice() const {
     // The week that is planned next is the one to hand out; without any, this week.
-    handout::HandoutOptions options;
-    options.week = week::weekStart(book().today());
+    Chosen first;
+    first.options.week = week::weekStart(book().today());
     QDate planned;
     for (const week::WeekPlan& plan : book().records().weeks)
-        if (!plan.placements.isEmpty() && plan.start >= options.week &&
+        if (!plan.placements.isEmpty() && plan.start >= first.options.week &&
             (!planned.isValid() || plan.start < planned))
             planned = plan.start;
     if (planned.isValid())
-        options.week = planned;
-    return options;
+        first.options.week = planned;
+    return first;
 }
 
-void HandoutScreen::optionsChanged() {
-    m_chosen.insert(book().records().family.id, m_options->options());
-    m_shown.reset();
-    showPages(true);
+bool HandoutScreen::labelsInHand() const {
+    return m_side->leaf() == HandoutSide::Leaf::Labels;
+}
+
+handout::Document HandoutScreen::documentNow() const {
+    if (!labelsInHand())
+        return handout::familyHandout(book(), m_now.options);
+    handout::HandoutOptions labels = m_now.options;
+    labels.sections = {{casebook::HandoutPart::JarLabels, true, {}, {}}};
+    handout::Document document = handout::familyHandout(book(), labels);
+    document.title = tr("%1 - jar labels").arg(document.title);
+    return document;
 }
 
 void HandoutScreen::showPages(bool keepPlace) {
     if (m_shown)
         return;
-    const handout::HandoutOptions options = m_options->options();
-    m_document = handout::familyHandout(book(), options);
-    const bool bare = book().plan(options.week).placements.isEmpty();
-    m_remark->setText(tr("No pots are planned in this week: the pages give amounts, keeping and "
-                         "whom to call. Put pots on it in Week."));
-    m_remark->setVisible(bare);
-    m_preview->setPages(layOut(m_document), keepPlace);
+    m_document = documentNow();
+    PageLayout layout = layOut(m_document);
+    if (labelsInHand() && m_document.cards.isEmpty())
+        layout.pages = {emptyLabelSheet(
+            m_now.options.labels.stock.value_or(handout::labelStockFor(book().records())))};
+    m_preview->setPages(layout, keepPlace);
+    showRemarks();
     followShown();
 }
 
+void HandoutScreen::showRemarks() {
+    QStringList remarks;
+    if (book().plan(m_now.options.week).placements.isEmpty())
+        remarks << tr("No pots are planned in this week: the pages give amounts, keeping and "
+                      "whom to call. Put pots on it in Week.");
+    const QString shapeless = lettersWithoutShape(m_preview->pages());
+    if (!shapeless.isEmpty())
+        remarks << tr("No font on this computer has these letters, so they would print as empty "
+                      "boxes: %1")
+                       .arg(shapeless);
+    m_side->remark(remarks.join(QStringLiteral("\n\n")));
+    m_side->labels()->remark(labelsRemark());
+}
+
+QString HandoutScreen::labelsRemark() const {
+    if (!labelsInHand())
+        return {};
+    if (m_document.cards.isEmpty())
+        return tr("There is nothing to label: no pot is planned in this week, or no stock is kept. "
+                  "The sheet is shown as it is measured.");
+    const handout::LabelSheet* sheet = labelSheetIn(m_document.cards.first());
+    if (sheet == nullptr)
+        return {};
+    const qsizetype count = sheet->labels.size();
+    const qsizetype sheets = m_preview->pages().pages.size();
+    QStringList remarks{tr("%1 on %2.")
+                            .arg(count == 1 ? tr("1 label") : tr("%1 labels").arg(count),
+                                 sheets == 1 ? tr("1 sheet") : tr("%1 sheets").arg(sheets))};
+    const int cut = labelsCutShort(*sheet);
+    if (cut > 0)
+        remarks
+            << (cut == 1
+                    ? tr("1 label is too small for all lines: the last are left out.")
+                    : tr("%1 labels are too small for all lines: the last are left out.").arg(cut));
+    if (reachesIntoMargin(sheet->stock))
+        remarks << tr("Some labels lie partly where printers do not reach: their text keeps %1 mm "
+                      "away from the edge of the sheet.")
+                       .arg(printerMarginMm);
+    return remarks.join(QLatin1Char('\n'));
+}
+
 void HandoutScreen::followShown() {
-    // What was given cannot be given once more: it is in the record already.
-    const bool mayRecord = !m_shown && context().workbook.readOnlyReason().isEmpty();
+    // What was given cannot be given once more: it is in the record already. Labels alone are no
+    // handout.
+    const bool mayRecord =
+        !m_shown && !labelsInHand() && context().workbook.readOnlyReason().isEmpty();
     m_give->setEnabled(mayRecord);
     m_record->setEnabled(mayRecord);
+    const bool any = !labelsInHand() || !m_document.cards.isEmpty();
+    for (QAction* action : {m_save, m_print, m_pictures})
+        action->setEnabled(any);
     m_givenBar->setVisible(m_shown.has_value());
-}
-
-QString HandoutScreen::suggestedFile(const QString& title) const {
-    static const QRegularExpression unfit(QStringLiteral("[\\\\/:*?\"<>|\\x00-\\x1f]+"));
-    const QString name = QString(title).replace(unfit, QStringLiteral("-")).trimmed().left(120);
-    return (name.isEmpty() ? tr("handout") : name) + QStringLiteral(".pdf");
-}
-
-bool HandoutScreen::saveTo(const QByteArray& pdf, const QString& title) {
-    const std::optional<QString> path = context().desk.fileToSave(
-        this, tr("Save the handout"), suggestedFile(title), tr("PDF (*.pdf)"));
-    if (!path)
-        return false;
-    const Outcome saved = saveWhole(pdf, *path);
-    if (!saved)
-        context().desk.tell(this, saved.error().sentence);
-    return saved.has_value();
 }
 
 void HandoutScreen::savePdf() {
     if (m_shown) {
-        saveTo(context().workbook.handouts().pdf(*m_shown), m_document.title);
+        savePdfFile(context(), this, context().workbook.handouts().pdf(*m_shown), m_document.title);
         return;
     }
     const Result<QByteArray> pdf = pdfOf(m_document);
     if (pdf)
-        saveTo(*pdf, m_document.title);
+        savePdfFile(context(), this, *pdf, m_document.title);
     else
         context().desk.tell(this, pdf.error().sentence);
+}
+
+void HandoutScreen::savePictures() {
+    savePictureFiles(context(), this, m_document);
 }
 
 void HandoutScreen::print() {
-    const Result<bool> printed = m_printing(this, layOut(m_document), m_document.title);
-    if (!printed)
+    const PageLayout all = layOut(m_document);
+    const PageLayout pages = withoutLabelSheets(all);
+    const bool both = !pages.pages.isEmpty() && pages.pages.size() < all.pages.size();
+    const Result<Printed> printed = m_printing(this, both ? pages : all, m_document.title);
+    if (!printed) {
         context().desk.tell(this, printed.error().sentence);
-    if (!printed.value_or(false) || m_shown)
-        return;
-    m_remark->setText(tr("Sent to the printer. When the family takes the pages along, record them "
-                         "as given."));
-    m_remark->show();
-}
-
-void HandoutScreen::give() {
-    const Result<QByteArray> pdf = pdfOf(m_document);
-    if (!pdf)
-        context().desk.tell(this, pdf.error().sentence);
-    else if (saveTo(*pdf, m_document.title))
-        record(*pdf);
-}
-
-void HandoutScreen::recordAsGiven() {
-    const Result<QByteArray> pdf = pdfOf(m_document);
-    if (!pdf)
-        context().desk.tell(this, pdf.error().sentence);
-    else
-        record(*pdf);
-}
-
-bool HandoutScreen::record(const QByteArray& pdf) {
-    casebook::HandoutRecord handout;
-    handout.family = book().records().family.id;
-    handout.week = m_options->options().week;
-    handout.madeUtc = context().clock.nowUtc();
-    handout.title = m_document.title;
-    const QByteArray json =
-        QJsonDocument(handout::toJson(m_document)).toJson(QJsonDocument::Compact);
-    const QString sentence = tr("Gave %1 the handout of the %2")
-                                 .arg(book().records().family.name,
-                                      weekInWords(handout.week).replace(0, 1, QLatin1Char('w')));
-    return context().act(this, sentence, [&](store::Action& action) -> Outcome {
-        const Result<HandoutId> added =
-            context().workbook.handouts().addHandout(action, handout, pdf, json);
-        if (!added)
-            return passOn(added);
-        return {};
-    });
-}
-
-void HandoutScreen::openGiven() {
-    const casebook::HandoutRecord* record = m_given->chosen();
-    if (record == nullptr)
-        return;
-    const Result<QJsonObject> json =
-        parseJsonObject(context().workbook.handouts().documentJson(record->id));
-    const Result<handout::Document> document =
-        json ? handout::fromJson(*json) : Result<handout::Document>(passOn(json));
-    if (!document) {
-        context().desk.tell(this, tr("The pages of this handout cannot be shown, but its PDF is "
-                                     "kept: use Save again."));
         return;
     }
-    m_shown = record->id;
-    m_document = *document;
-    m_givenWords->setText(tr("As given %1").arg(givenAt(*record, book().records().family.zone)));
-    m_remark->hide();
-    m_preview->setPages(layOut(m_document), false);
-    followShown();
-    m_preview->setFocus();
-}
-
-void HandoutScreen::saveGiven() {
-    const casebook::HandoutRecord* record = m_given->chosen();
-    if (record != nullptr)
-        saveTo(context().workbook.handouts().pdf(record->id), record->title);
-}
-
-void HandoutScreen::removeGiven() {
-    const casebook::HandoutRecord* chosen = m_given->chosen();
-    if (chosen == nullptr)
+    if (!printed->sent)
         return;
-    const HandoutId handout = chosen->id;
-    const QString sentence =
-        tr("Removed the handout given %1").arg(givenAt(*chosen, book().records().family.zone));
-    if (m_shown == handout)
-        m_shown.reset();
-    context().act(this, sentence, [&](store::Action& action) {
-        return context().workbook.handouts().removeHandout(action, handout);
-    });
-}
-
-void HandoutScreen::backToThisWeek() {
-    m_shown.reset();
-    showPages(false);
-    m_preview->setFocus();
+    if (!printed->remark.isEmpty())
+        context().desk.tell(this, printed->remark);
+    QStringList remarks;
+    if (!m_shown && !labelsInHand())
+        remarks << tr("Sent to the printer. When the family takes the pages along, record them as "
+                      "given.");
+    if (both)
+        remarks << tr("The jar labels were left out: put label sheets into the printer and print "
+                      "them from the leaf Jar labels.");
+    m_side->remark(remarks.join(QStringLiteral("\n\n")));
 }
 
 } // namespace ladlework::ui

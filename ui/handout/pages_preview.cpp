@@ -2,6 +2,7 @@
 
 #include "ui/paint/theme.h"
 #include "ui/print/page_painter.h"
+#include "ui/print/print_font.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -14,6 +15,16 @@ namespace ladlework::ui {
 namespace {
 constexpr double leastZoom = 0.4;
 constexpr double mostZoom = 4.0;
+
+/// The labels of a sheet as they are cut: to be seen here, never printed.
+void paintLabels(QPainter& painter, const Page& page, const QRectF& sheet) {
+    const double scale = sheet.width() / page.size.width();
+    const double round = 1.5 * scale * unitsPerPoint;
+    painter.setPen(QPen(colours(Scheme::Light).quietInk, 1, Qt::DotLine));
+    for (const QRectF& label : page.labels)
+        painter.drawRoundedRect(
+            QRectF(sheet.topLeft() + label.topLeft() * scale, label.size() * scale), round, round);
+}
 } // namespace
 
 PagesPreview::PagesPreview(QWidget* parent) : QAbstractScrollArea(parent) {
@@ -35,38 +46,48 @@ void PagesPreview::setPages(PageLayout layout, bool keepPlace) {
 }
 
 qsizetype PagesPreview::currentPage() const {
-    if (m_layout.pages.isEmpty())
-        return 0;
     const double middle = verticalScrollBar()->value() + viewport()->height() / 3.0;
-    const auto page = static_cast<qsizetype>(std::floor((middle - gap()) / pageStep()));
-    return std::clamp<qsizetype>(page, 0, m_layout.pages.size() - 1);
+    qsizetype page = 0;
+    while (page + 1 < m_layout.pages.size() && topOf(page + 1) <= middle - gap())
+        ++page;
+    return page;
 }
 
 void PagesPreview::showPage(qsizetype page) {
     const qsizetype last = std::max<qsizetype>(0, m_layout.pages.size() - 1);
-    const auto wanted = static_cast<double>(std::clamp<qsizetype>(page, 0, last));
-    verticalScrollBar()->setValue(static_cast<int>(std::lround(wanted * pageStep())));
+    const double top = topOf(std::clamp<qsizetype>(page, 0, last));
+    verticalScrollBar()->setValue(static_cast<int>(std::lround(top)));
 }
 
 double PagesPreview::gap() const {
     return step(*this);
 }
 
-double PagesPreview::scale() const {
-    if (m_layout.size.isEmpty())
-        return 1;
-    return std::max(1.0, viewport()->width() - 2 * gap()) / m_layout.size.width() * m_zoom;
+double PagesPreview::widestPage() const {
+    double widest = m_layout.size.width();
+    for (const Page& page : m_layout.pages)
+        widest = std::max(widest, page.size.width());
+    return widest;
 }
 
-double PagesPreview::pageStep() const {
-    return std::max(1.0, m_layout.size.height() * scale() + gap());
+double PagesPreview::scale() const {
+    const double widest = widestPage();
+    return widest > 0 ? std::max(1.0, viewport()->width() - 2 * gap()) / widest * m_zoom : 1;
+}
+
+double PagesPreview::topOf(qsizetype page) const {
+    const double pixels = scale();
+    double top = 0;
+    for (qsizetype before = 0; before < std::min(page, m_layout.pages.size()); ++before)
+        top += m_layout.pages.at(before).size.height() * pixels + gap();
+    return top;
 }
 
 QRectF PagesPreview::pageRect(qsizetype page) const {
-    const QSizeF size = m_layout.size * scale();
+    const QSizeF size = m_layout.pages.at(page).size * scale();
     const double left = std::max(gap(), (viewport()->width() - size.width()) / 2);
     return {QPointF(left - horizontalScrollBar()->value(),
-                    gap() + static_cast<double>(page) * pageStep() - verticalScrollBar()->value()),
+                    gap() + topOf(page) - verticalScrollBar()->value()),
             size};
 }
 
@@ -74,17 +95,17 @@ void PagesPreview::setZoom(double zoom) {
     const double wanted = std::clamp(zoom, leastZoom, mostZoom);
     if (qFuzzyCompare(wanted, m_zoom))
         return;
-    const double place = verticalScrollBar()->value() / pageStep();
+    const double place = verticalScrollBar()->value() / std::max(1.0, topOf(m_layout.pages.size()));
     m_zoom = wanted;
     setBars();
-    verticalScrollBar()->setValue(static_cast<int>(std::lround(place * pageStep())));
+    verticalScrollBar()->setValue(
+        static_cast<int>(std::lround(place * topOf(m_layout.pages.size()))));
     viewport()->update();
 }
 
 void PagesPreview::setBars() {
-    const double count = static_cast<double>(m_layout.pages.size());
-    const double height = gap() + count * pageStep();
-    const double width = m_layout.size.width() * scale() + 2 * gap();
+    const double height = gap() + topOf(m_layout.pages.size());
+    const double width = widestPage() * scale() + 2 * gap();
     const auto set = [](QScrollBar* bar, double whole, int shown, double single) {
         bar->setRange(0, std::max(0, static_cast<int>(std::ceil(whole)) - shown));
         bar->setPageStep(shown);
@@ -117,6 +138,7 @@ void PagesPreview::paintEvent(QPaintEvent* /*event*/) {
         painter.setPen(QPen(colours.quietInk, 1));
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(sheet);
+        paintLabels(painter, m_layout.pages.at(page), sheet);
         paintPage(painter, m_layout, page, sheet);
     }
 }

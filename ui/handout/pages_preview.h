@@ -45,7 +45,10 @@ private:
     [[nodiscard]] double gap() const;
     /// Pixels a page unit.
     [[nodiscard]] double scale() const;
-    [[nodiscard]] double pageStep() const;
+    /// Where a page begins, from the top of the first, in pixels; one past the last: their whole
+    /// height.
+    [[nodiscard]] double topOf(qsizetype page) const;
+    [[nodiscard]] double widestPage() const;
     [[nodiscard]] QRectF pageRect(qsizetype page) const;
 
     PageLayout m_layout;

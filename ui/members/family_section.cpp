@@ -1,5 +1,6 @@
 #include "ui/members/family_section.h"
 
+#include "foundation/language_scope.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/character_width.h"
 #include "ui/shared/day_edit.h"
@@ -13,6 +14,7 @@
 #include <QCompleter>
 #include <QFormLayout>
 #include <QSignalBlocker>
+#include <QSpinBox>
 #include <QTimeZone>
 #include <QVBoxLayout>
 
@@ -24,8 +26,9 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     : QWidget(parent), m_context(context), m_name(new TextField(this)),
       m_contact(new NoteEdit(this)), m_status(new QComboBox(this)), m_since(new DayEdit(this)),
       m_review(new DayEdit(this)), m_measures(new QComboBox(this)), m_paper(new QComboBox(this)),
-      m_zone(new QComboBox(this)), m_altitude(new AltitudeEdit(this)),
-      m_fridge(new VolumeEdit(this)), m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)),
+      m_language(new QComboBox(this)), m_zone(new QComboBox(this)),
+      m_altitude(new AltitudeEdit(this)), m_fridge(new VolumeEdit(this)),
+      m_freezer(new VolumeEdit(this)), m_meat(new MassEdit(this)), m_mostOfOne(new QSpinBox(this)),
       m_remarks(new NoteEdit(this)), m_problem(new ProblemLine(this)) {
     auto* family = new Section(tr("Family"), this);
     auto* left = new QFormLayout;
@@ -40,15 +43,19 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     auto* right = new QFormLayout;
     right->addRow(tr("Meas&ures"), m_measures);
     right->addRow(tr("&Paper"), m_paper);
+    right->addRow(tr("Pages &in"), m_language);
     right->addRow(tr("Time &zone"), m_zone);
     right->addRow(tr("A&ltitude"), m_altitude);
     right->addRow(tr("Refrigerator holds"), m_fridge);
     right->addRow(tr("Freezer h&olds"), m_freezer);
     right->addRow(tr("&Meat eaten a day"), m_meat);
+    right->addRow(tr("Most of one animal"), m_mostOfOne);
     m_fridge->setToolTip(tr("Room for stock in the refrigerator"));
     m_freezer->setToolTip(tr("Room for stock in the freezer"));
     m_meat->setToolTip(tr("Cooked meat that the table eats in a day"));
+    m_mostOfOne->setToolTip(tr("How often one animal is cooked in a week at most"));
     m_altitude->setToolTip(tr("Height of the kitchen above the sea; water boils cooler higher up"));
+    m_language->setToolTip(tr("The language that this family's handouts are printed in"));
     m_zone->setToolTip(tr("A day of the log is a day of this place"));
     kitchen->body()->addLayout(right);
     kitchen->body()->addStretch();
@@ -79,6 +86,13 @@ void FamilySection::fillChoices() {
     m_measures->addItem(tr("Metric"));
     m_paper->addItem(tr("Letter"));
     m_paper->addItem(tr("A4"));
+    for (const Language& language : shippedLanguages())
+        m_language->addItem(language.name, language.id);
+    constexpr int most = 42; // six a day; people::check() says so too
+    m_mostOfOne->setRange(0, most);
+    m_mostOfOne->setSpecialValueText(tr("as often as it takes"));
+    m_mostOfOne->setSuffix(tr(" a week"));
+    m_mostOfOne->setKeyboardTracking(false);
     m_zone->setEditable(true);
     m_zone->setInsertPolicy(QComboBox::NoInsert);
     for (const QByteArray& id : QTimeZone::availableTimeZoneIds())
@@ -98,7 +112,8 @@ void FamilySection::connectEdits() {
     for (QuantityEdit* edit : std::initializer_list<QuantityEdit*>{m_since, m_review, m_altitude,
                                                                    m_fridge, m_freezer, m_meat})
         connect(edit, &QuantityEdit::valueCommitted, this, save);
-    for (QComboBox* box : {m_status, m_measures, m_paper, m_zone})
+    connect(m_mostOfOne, &QSpinBox::valueChanged, this, save);
+    for (QComboBox* box : {m_status, m_measures, m_paper, m_language, m_zone})
         connect(box, &QComboBox::activated, this, save);
 }
 
@@ -120,6 +135,11 @@ void FamilySection::showFields() {
     m_review->setDay(m_family.reviewOn);
     m_measures->setCurrentIndex(measures == quantity::MeasureSystem::Metric ? 1 : 0);
     m_paper->setCurrentIndex(m_family.paper == people::Paper::A4 ? 1 : 0);
+    m_language->setCurrentIndex(m_language->findData(m_family.handoutLanguage));
+    {
+        const QSignalBlocker blocker(m_mostOfOne);
+        m_mostOfOne->setValue(m_family.mostOfOneAnimal);
+    }
     m_zone->setCurrentText(QString::fromLatin1(m_family.zone.id()));
     m_altitude->setValue(m_family.altitude, measures);
     m_fridge->setValue(m_family.fridgeRoom, measures);
@@ -134,6 +154,10 @@ QWidget* FamilySection::field(const QString& name) const {
         return m_fridge;
     if (name == u"freezer")
         return m_freezer;
+    if (name == u"handoutLanguage")
+        return m_language;
+    if (name == u"mostOfOneAnimal")
+        return m_mostOfOne;
     return name == u"review" ? static_cast<QWidget*>(m_review) : nullptr;
 }
 
@@ -149,6 +173,10 @@ void FamilySection::save() {
     changed.measures = m_measures->currentIndex() == 1 ? quantity::MeasureSystem::Metric
                                                        : quantity::MeasureSystem::UsCustomary;
     changed.paper = m_paper->currentIndex() == 1 ? people::Paper::A4 : people::Paper::Letter;
+    // One that this program does not have stays what it is.
+    if (m_language->currentIndex() >= 0)
+        changed.handoutLanguage = m_language->currentData().toString();
+    changed.mostOfOneAnimal = m_mostOfOne->value();
     changed.zone = QTimeZone(m_zone->currentText().toLatin1());
     changed.altitude = m_altitude->value();
     changed.fridgeRoom = m_fridge->value();

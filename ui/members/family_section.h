@@ -7,6 +7,7 @@
 #include <QWidget>
 
 class QComboBox;
+class QSpinBox;
 
 namespace ladlework::ui {
 
@@ -39,11 +40,13 @@ private:
     DayEdit* m_review;
     QComboBox* m_measures;
     QComboBox* m_paper;
+    QComboBox* m_language; ///< of the printed pages
     QComboBox* m_zone;
     AltitudeEdit* m_altitude;
     VolumeEdit* m_fridge;
     VolumeEdit* m_freezer;
     MassEdit* m_meat;
+    QSpinBox* m_mostOfOne;
     NoteEdit* m_remarks;
     ProblemLine* m_problem;
 };

@@ -5,6 +5,7 @@
 #include "ui/members/climb_section.h"
 #include "ui/members/containers_section.h"
 #include "ui/members/family_section.h"
+#include "ui/members/hours_section.h"
 #include "ui/members/member_list_model.h"
 #include "ui/members/person_section.h"
 #include "ui/members/retry_section.h"
@@ -73,11 +74,12 @@ void MembersScreen::makePages() {
     m_retry = new RetrySection(context(), this);
     m_caution = new CautionSection(context(), this);
     m_family = new FamilySection(context(), this);
+    m_hours = new HoursSection(context(), this);
     m_vessels = new VesselsSection(context(), this);
     m_containers = new ContainersSection(context(), this);
     m_add = new AddMemberPanel(context(), this);
     m_memberPage = scrolled(this, {m_person, m_climb, m_tolerance, m_retry, m_caution});
-    m_familyPage = scrolled(this, {m_family, m_vessels, m_containers});
+    m_familyPage = scrolled(this, {m_family, m_hours, m_vessels, m_containers});
     for (QWidget* page : std::initializer_list<QWidget*>{m_memberPage, m_familyPage, m_add})
         m_pages->addWidget(page);
     connect(m_tolerance, &ToleranceSection::retryWanted, this,
@@ -112,7 +114,8 @@ void MembersScreen::makeActions() {
             [this] { showField(QStringLiteral("tolerances")); });
     auto* kitchen = new QAction(tr("Go to the family and its kitchen"), this);
     kitchen->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K));
-    kitchen->setStatusTip(tr("Contact, review day, measures, altitude and the vessels"));
+    kitchen->setStatusTip(
+        tr("Contact, review day, measures, free hours, altitude and the vessels"));
     connect(kitchen, &QAction::triggered, this, [this] {
         showFamilyRow();
         m_list->setFocus();
@@ -144,6 +147,7 @@ void MembersScreen::showRow(int row) {
         return;
     }
     m_family->show(book());
+    m_hours->show(book());
     m_vessels->show(book());
     m_containers->show(book());
     m_pages->setCurrentWidget(m_familyPage);
@@ -190,7 +194,9 @@ void MembersScreen::showField(const QString& field) {
         Q_EMIT screenWanted(QStringLiteral("progress"));
         return;
     }
-    QWidget* family = field == u"vessel" ? m_vessels->firstField() : m_family->field(field);
+    QWidget* family = field == u"vessel"       ? m_vessels->firstField()
+                      : field == u"usualHours" ? m_hours->firstField()
+                                               : m_family->field(field);
     if (family) {
         showFamilyRow();
         focusOn(*m_familyPage, *family);

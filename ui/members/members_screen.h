@@ -17,6 +17,7 @@ class MemberListModel;
 class PersonSection;
 class RetrySection;
 class ToleranceSection;
+class HoursSection;
 class VesselsSection;
 
 /// Members with band, phase, target, ladder, tolerance notes and cautions; the family's kitchen.
@@ -55,6 +56,7 @@ private:
     RetrySection* m_retry = nullptr;
     CautionSection* m_caution = nullptr;
     FamilySection* m_family = nullptr;
+    HoursSection* m_hours = nullptr;
     VesselsSection* m_vessels = nullptr;
     ContainersSection* m_containers = nullptr;
 };

@@ -1,5 +1,6 @@
 #include "ui/print/block_layout.h"
 
+#include "ui/print/letterhead_layout.h"
 #include "ui/print/table_layout.h"
 
 namespace ladlework::ui {
@@ -84,6 +85,13 @@ public:
         return strips;
     }
 
+    QList<Strip> operator()(const handout::Letterhead& head) const {
+        return layOutLetterhead(head, m_style, m_width);
+    }
+
+    /// Labels are sheets of their own (label_layout.h), no part of a card.
+    QList<Strip> operator()(const handout::LabelSheet& /*sheet*/) const { return {}; }
+
 private:
     [[nodiscard]] double gapBetween(handout::Lines::Sign sign) const {
         return (sign == handout::Lines::Sign::TickBox ? 0.4 : 0.25) * m_style.bodySize;
@@ -113,6 +121,8 @@ private:
         for (qsizetype row = 0; row < rows; ++row) {
             Strip strip;
             strip.gapBefore = row > 0 ? gapBetween(lines.sign) : 0;
+            // Broken between pages the reading order would jump: down one column and back.
+            strip.keepWithNext = row + 1 < rows;
             for (qsizetype i = row; i < lines.items.size(); i += rows) {
                 const qsizetype columnNumber = i / rows;
                 const double left = static_cast<double>(columnNumber) * column;

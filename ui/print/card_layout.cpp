@@ -22,6 +22,15 @@ QList<Strip> titleStrips(const QString& title, const QFont& font, const PrintSty
     return strips;
 }
 
+/// A letterhead stands above the title of its card.
+void putAboveTitle(CardLayout& layout, QList<Strip> strips, const PrintStyle& style) {
+    for (Strip& strip : strips)
+        strip.keepWithNext = true;
+    if (!layout.title.isEmpty())
+        layout.title.first().gapBefore = 2.2 * style.blockGap;
+    layout.title = strips + layout.title;
+}
+
 } // namespace
 
 CardLayout layOutCard(const handout::Card& card, const PrintStyle& style, double width,
@@ -40,6 +49,10 @@ CardLayout layOutCard(const handout::Card& card, const PrintStyle& style, double
         QList<Strip> strips = layOutBlock(block, style, width, most);
         if (strips.isEmpty())
             continue;
+        if (std::holds_alternative<handout::Letterhead>(block) && layout.body.isEmpty()) {
+            putAboveTitle(layout, strips, style);
+            continue;
+        }
         const bool heading = std::holds_alternative<handout::Heading>(block);
         strips.first().gapBefore = (heading ? 1.5 : 1.0) * style.blockGap;
         layout.body << strips;

@@ -1,6 +1,8 @@
 #include "ui/print/page_layout.h"
 
+#include "foundation/language_scope.h"
 #include "ui/print/card_layout.h"
+#include "ui/print/label_layout.h"
 #include "ui/print/text_layout.h"
 
 #include <QCoreApplication>
@@ -43,14 +45,22 @@ int footerLines(const handout::Document& document, const PrintStyle& style, doub
     return both + 2.0 * style.footer.pixelSize() <= width ? 1 : 2;
 }
 
+/// The height of a line of the footer: names in some scripts need more than Latin letters.
+double footerLine(const handout::Document& document, const PrintStyle& style) {
+    constexpr double noLimit = 1e6;
+    return std::max(breakText(document.footer, style.footer, noLimit, footerSpacing).heightOf(0, 1),
+                    breakText(footerRight(document, 1, 1), style.footer, noLimit, footerSpacing)
+                        .heightOf(0, 1));
+}
+
 PageLayout emptyLayout(const handout::Document& document, const PrintStyle& style) {
     const people::Paper paper = document.paper;
     PageLayout layout;
     layout.paper = paper;
     layout.size = sheetSize(paper);
     const double width = layout.size.width() - 2 * sideMargin;
-    const double footerHeight =
-        (0.9 + footerSpacing * footerLines(document, style, width)) * style.footer.pixelSize();
+    const double footerHeight = 0.9 * style.footer.pixelSize() +
+                                footerLines(document, style, width) * footerLine(document, style);
     const double footerTop = layout.size.height() - bottomMargin - footerHeight;
     layout.footer = QRectF(sideMargin, footerTop, width, footerHeight);
     layout.content = QRectF(sideMargin, topMargin, width,
@@ -62,13 +72,15 @@ PageLayout emptyLayout(const handout::Document& document, const PrintStyle& styl
 class Paginator {
 public:
     Paginator(PageLayout& layout, bool largePrint) : m_layout(layout), m_largePrint(largePrint) {
-        m_layout.pages << Drawing();
+        newPage();
     }
 
     /// Sets the card as usual, or closer when that saves a page: a few lines alone on the next page
     /// are soon lost.
     void place(const handout::Card& card) {
-        const QList<Drawing> pages = m_layout.pages;
+        const QList<Page> pages = m_layout.pages;
+        const QList<OutlineEntry> outline = m_layout.outline;
+        const bool afterSheets = m_afterSheets;
         const double down = m_down;
         qsizetype fewest = 0;
         Spacing best = Spacing::Usual;
@@ -81,9 +93,23 @@ public:
             if (used == 1)
                 return;
             m_layout.pages = pages;
+            m_layout.outline = outline;
+            m_afterSheets = afterSheets;
             m_down = down;
         }
         placeSet(card, best);
+    }
+
+    /// Puts whole sheets after the pages so far; what comes next begins a new page.
+    void placeSheets(const QString& title, const QList<Page>& sheets) {
+        if (sheets.isEmpty())
+            return;
+        // The first page waits for a card; sheets of labels alone need none.
+        if (m_layout.pages.size() == 1 && pageIsEmpty())
+            m_layout.pages.clear();
+        m_layout.outline << OutlineEntry{title, m_layout.pages.size(), 0};
+        m_layout.pages << sheets;
+        m_afterSheets = true;
     }
 
 private:
@@ -100,9 +126,13 @@ private:
         const bool longerThanAPage = whole > m_layout.content.height();
         const bool enough =
             longerThanAPage ? free >= enoughToStart * m_layout.content.height() : whole <= free;
-        if (!pageIsEmpty() && (card.startsPage || !enough))
+        if (m_afterSheets || (!pageIsEmpty() && (card.startsPage || !enough)))
             newPage();
+        m_afterSheets = false;
         const qsizetype first = m_layout.pages.size();
+        if (!card.title.isEmpty())
+            m_layout.outline << OutlineEntry{card.title, first - 1,
+                                             m_layout.content.top() + m_down + gapAbove()};
         begin(laid.title);
         for (qsizetype i = 0; i < laid.body.size();)
             i = placeGroup(laid.body, i);
@@ -120,7 +150,7 @@ private:
     }
 
     void newPage() {
-        m_layout.pages << Drawing();
+        m_layout.pages << Page{{}, m_layout.size, {}};
         m_down = 0;
     }
 
@@ -194,6 +224,7 @@ private:
     const CardLayout* m_card = nullptr;
     double m_down = 0; ///< from the top of the content
     double m_frameTop = 0;
+    bool m_afterSheets = false;
     bool m_freshFrame = false; ///< nothing in this frame yet
     bool m_belowTitle = false; ///< only the title in this frame: a break here would help nobody
 };
@@ -201,9 +232,14 @@ private:
 void addFooters(PageLayout& layout, const handout::Document& document, const PrintStyle& style) {
     const QFontMetricsF metrics(style.footer);
     const QRectF& box = layout.footer;
-    const qsizetype count = layout.pages.size();
-    for (qsizetype i = 0; i < count; ++i) {
-        const QString right = footerRight(document, i + 1, count);
+    // Label sheets are counted out: they are fed from another tray and lie in another place.
+    const qsizetype count = std::count_if(layout.pages.cbegin(), layout.pages.cend(),
+                                          [](const Page& page) { return !page.isLabelSheet(); });
+    qsizetype number = 0;
+    for (Page& page : layout.pages) {
+        if (page.isLabelSheet())
+            continue;
+        const QString right = footerRight(document, ++number, count);
         const BrokenText at = breakText(right, style.footer, box.width(), footerSpacing);
         const bool oneLine = footerLines(document, style, box.width()) == 1;
         const double room =
@@ -211,11 +247,11 @@ void addFooters(PageLayout& layout, const handout::Document& document, const Pri
         const BrokenText whose =
             breakText(metrics.elidedText(document.footer, Qt::ElideRight, room), style.footer,
                       room + style.footer.pixelSize(), footerSpacing);
-        const double down = box.bottom() - at.height;
-        Drawing& page = layout.pages[i];
+        const double line = footerLine(document, style);
+        const double down = box.bottom() - line;
         page.rules << RuleItem{box.topLeft(), box.topRight(), style.hairline};
-        page.texts << whose.item(0, 1, QPointF(box.left(), down - (oneLine ? 0 : at.height)))
-                   << at.item(0, 1, QPointF(box.right() - at.width, down));
+        page.texts << whose.item(0, 1, QPointF(box.left(), down - (oneLine ? 0 : line)))
+                   << at.item(0, 1, QPointF(box.right() - at.width, down + line - at.height));
     }
 }
 
@@ -230,16 +266,54 @@ void Drawing::add(const Drawing& other, QPointF offset) {
         text.at += offset;
         texts << text;
     }
+    for (const PictureItem& picture : other.pictures)
+        pictures << PictureItem{picture.rect.translated(offset), picture.image};
 }
 
 PageLayout layOut(const handout::Document& document) {
+    // What the layout itself adds ("page 1 of 6") is in the language of the pages.
+    const LanguageScope scope(document.language);
     const PrintStyle style = printStyle(document.largePrint);
     PageLayout layout = emptyLayout(document, style);
     Paginator paginator(layout, document.largePrint);
-    for (const handout::Card& card : document.cards)
-        paginator.place(card);
+    for (const handout::Card& card : document.cards) {
+        if (const handout::LabelSheet* labels = labelSheetIn(card))
+            paginator.placeSheets(card.title, layOutLabels(*labels));
+        else
+            paginator.place(card);
+    }
     addFooters(layout, document, style);
     return layout;
+}
+
+namespace {
+PageLayout onlyPages(const PageLayout& layout, bool labelSheets) {
+    PageLayout part = layout;
+    part.pages.clear();
+    part.outline.clear();
+    for (const Page& page : layout.pages)
+        if (page.isLabelSheet() == labelSheets)
+            part.pages << page;
+    return part;
+}
+} // namespace
+
+PageLayout labelSheetsOf(const PageLayout& layout) {
+    return onlyPages(layout, true);
+}
+
+PageLayout withoutLabelSheets(const PageLayout& layout) {
+    return onlyPages(layout, false);
+}
+
+QString lettersWithoutShape(const PageLayout& layout) {
+    QString letters;
+    for (const Page& page : layout.pages)
+        for (const TextItem& text : page.texts)
+            for (const QChar letter : shapelessIn(text))
+                if (!letters.contains(letter))
+                    letters += letter;
+    return letters;
 }
 
 } // namespace ladlework::ui

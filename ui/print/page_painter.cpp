@@ -1,5 +1,7 @@
 #include "ui/print/page_painter.h"
 
+#include "ui/print/print_font.h"
+
 #include <QPainter>
 #include <QStringList>
 
@@ -31,10 +33,10 @@ void paintTexts(QPainter& painter, const QList<TextItem>& texts) {
 void paintPage(QPainter& painter, const PageLayout& layout, qsizetype page, const QRectF& target) {
     if (page < 0 || page >= layout.pages.size() || target.isEmpty())
         return;
-    const Drawing& drawing = layout.pages.at(page);
+    const Page& drawing = layout.pages.at(page);
     const double scale =
-        std::min(target.width() / layout.size.width(), target.height() / layout.size.height());
-    const QSizeF drawn = layout.size * scale;
+        std::min(target.width() / drawing.size.width(), target.height() / drawing.size.height());
+    const QSizeF drawn = drawing.size * scale;
     painter.save();
     painter.translate(target.left() + (target.width() - drawn.width()) / 2,
                       target.top() + (target.height() - drawn.height()) / 2);
@@ -44,8 +46,18 @@ void paintPage(QPainter& painter, const PageLayout& layout, qsizetype page, cons
         painter.setPen(QPen(Qt::black, rule.width, Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(rule.from, rule.to);
     }
+    for (const PictureItem& picture : drawing.pictures)
+        painter.drawImage(picture.rect, picture.image);
     paintTexts(painter, drawing.texts);
     painter.restore();
+}
+
+QPageSize pageSizeOf(const PageLayout& layout, qsizetype page) {
+    const QPageSize paper(layout.paper == people::Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
+    const QSizeF size = layout.pages.value(page).size / unitsPerPoint;
+    if (size.isEmpty() || layout.pages.at(page).size == layout.size)
+        return paper;
+    return QPageSize(size, QPageSize::Point, QString(), QPageSize::FuzzyMatch);
 }
 
 QString wordsOf(const PageLayout& layout, qsizetype page) {

@@ -2,16 +2,14 @@
 
 #include "ui/print/page_layout.h"
 #include "ui/print/page_painter.h"
+#include "ui/print/pdf_outline.h"
 #include "ui/print/print_font.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
-#include <QFile>
-#include <QFileInfo>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QXmlStreamWriter>
 
 namespace ladlework::ui {
@@ -55,28 +53,9 @@ QByteArray metadataOf(const handout::Document& document) {
     return packet;
 }
 
-/// Refuses a target that printing would destroy: a database (every workbook is one), and anything
-/// that is no ordinary file. Follows links, as the writing does.
-Outcome mayBeReplaced(const QString& path) {
-    const QFileInfo target(path);
-    if (!target.exists())
-        return {};
-    const auto refused = [&](const QString& sentence) {
-        return problem(Problem::Kind::Refused, sentence.arg(target.fileName()), path);
-    };
-    if (!target.isFile())
-        return refused(tr("\"%1\" is not an ordinary file, so no pages are written to it. Choose "
-                          "another name."));
-    // https://www.sqlite.org/fileformat2.html#magic_header_string
-    static const QByteArray magic = QByteArrayLiteral("SQLite format 3");
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return refused(tr("\"%1\" is there already and cannot be read, so it is not replaced. "
-                          "Choose another name."));
-    if (file.read(magic.size()) == magic)
-        return refused(tr("\"%1\" is a workbook or another database, so it is not replaced by "
-                          "printed pages. Choose another name."));
-    return {};
+/// The sheet that a page is printed on.
+QPageLayout sheetOf(const PageLayout& layout, qsizetype page) {
+    return {pageSizeOf(layout, page), QPageLayout::Portrait, QMarginsF()};
 }
 
 } // namespace
@@ -87,8 +66,7 @@ Result<QByteArray> pdfOf(const handout::Document& document) {
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
-    const QPageSize size(layout.paper == people::Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
-    writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF()));
+    writer.setPageLayout(sheetOf(layout, 0));
     writer.setResolution(unitsPerInch);
     writer.setTitle(document.title);
     writer.setCreator(QStringLiteral("Ladlework " LADLEWORK_VERSION));
@@ -98,33 +76,16 @@ Result<QByteArray> pdfOf(const handout::Document& document) {
         return problem(Problem::Kind::Unavailable,
                        tr("The pages could not be drawn. Close other programs and try again."));
     for (qsizetype page = 0; page < layout.pages.size(); ++page) {
-        if (page > 0)
+        if (page > 0) {
+            writer.setPageLayout(sheetOf(layout, page));
             writer.newPage();
-        paintPage(painter, layout, page, QRectF(QPointF(0, 0), layout.size));
+        }
+        paintPage(painter, layout, page, QRectF(QPointF(0, 0), layout.pages.at(page).size));
     }
     if (!painter.end() || bytes.isEmpty())
         return problem(Problem::Kind::Unavailable,
                        tr("The pages could not be drawn. Close other programs and try again."));
-    return bytes;
-}
-
-Outcome saveWhole(const QByteArray& pdf, const QString& path) {
-    if (const Outcome replaceable = mayBeReplaced(path); !replaceable)
-        return replaceable;
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return problem(Problem::Kind::Unavailable,
-                       tr("%1 cannot be written. Choose another folder or close the program that "
-                          "shows it.")
-                           .arg(QFileInfo(path).fileName()),
-                       path, file.errorString());
-    if (file.write(pdf) != pdf.size() || !file.commit())
-        return problem(Problem::Kind::DiskFull,
-                       tr("%1 could not be written whole, so it was not written at all. Make room "
-                          "on the disk or choose another folder.")
-                           .arg(QFileInfo(path).fileName()),
-                       path, file.errorString());
-    return {};
+    return withOutline(bytes, layout, document);
 }
 
 Outcome writePdf(const handout::Document& document, const QString& path) {

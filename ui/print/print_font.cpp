@@ -13,29 +13,40 @@ constexpr double ordinaryPoints = 10.5;
 constexpr double smallerPoints = 9.7;
 constexpr double largePoints = 16.0;
 
-/// The application remembers the family that the bundled files gave, so that they are read once.
-QString printFamily() {
+/// The bundled files: letters of Latin, Greek and Cyrillic, then Hebrew and Arabic.
+QStringList fontFiles() {
+    return {QStringLiteral(":/fonts/Lato-Regular.ttf"),
+            QStringLiteral(":/fonts/Lato-Bold.ttf"),
+            QStringLiteral(":/fonts/Lato-Italic.ttf"),
+            QStringLiteral(":/fonts/NotoSansHebrew-Regular.ttf"),
+            QStringLiteral(":/fonts/NotoSansHebrew-Bold.ttf"),
+            QStringLiteral(":/fonts/NotoSansArabic-Regular.ttf"),
+            QStringLiteral(":/fonts/NotoSansArabic-Bold.ttf")};
+}
+
+/// The application remembers the families that the bundled files gave, so that they are read once.
+/// A letter that none of them has is looked for in the fonts of the system.
+QStringList printFamilies() {
     QCoreApplication* application = QCoreApplication::instance();
-    constexpr const char* key = "ladlework.printFamily";
+    constexpr const char* key = "ladlework.printFamilies";
     const QVariant known = application->property(key);
     if (known.isValid())
-        return known.toString();
-    QString family;
-    for (const QString& file :
-         {QStringLiteral(":/fonts/Lato-Regular.ttf"), QStringLiteral(":/fonts/Lato-Bold.ttf"),
-          QStringLiteral(":/fonts/Lato-Italic.ttf")}) {
-        const QStringList families =
+        return known.toStringList();
+    QStringList families;
+    for (const QString& file : fontFiles()) {
+        const QStringList given =
             QFontDatabase::applicationFontFamilies(QFontDatabase::addApplicationFont(file));
-        if (families.isEmpty())
-            throw std::logic_error("the bundled print font cannot be read");
-        family = families.first();
+        if (given.isEmpty())
+            throw std::logic_error("a bundled print font cannot be read");
+        if (!families.contains(given.first()))
+            families << given.first();
     }
-    application->setProperty(key, family);
-    return family;
+    application->setProperty(key, families);
+    return families;
 }
 
 QFont printFont(double points, bool bold = false, bool italic = false) {
-    QFont font(printFamily());
+    QFont font(printFamilies());
     font.setPixelSize(qRound(points * unitsPerPoint));
     font.setWeight(bold ? QFont::Bold : QFont::Normal);
     font.setItalic(italic);
@@ -84,6 +95,17 @@ PrintStyle printStyle(bool largePrint, Spacing spacing) {
     style.tickBox = 0.95 * style.bodySize;
     style.handwriting = 22 * unitsPerPoint;
     return spacing == Spacing::Usual ? style : tightened(style);
+}
+
+PrintStyle labelStyle(double points) {
+    PrintStyle style;
+    style.body = printFont(points);
+    style.strong = printFont(points, true);
+    style.heading = printFont(1.15 * points, true);
+    style.bodySize = points * unitsPerPoint;
+    style.hairline = 0.5 * unitsPerPoint;
+    style.tickBox = 0.85 * style.bodySize;
+    return style;
 }
 
 } // namespace ladlework::ui

@@ -41,4 +41,7 @@ enum class Spacing { Usual, Tight, Tightest };
 /// application the first time; needs a QGuiApplication.
 PrintStyle printStyle(bool largePrint, Spacing spacing = Spacing::Usual);
 
+/// The style of a label whose lines are this many points: body, strong, heading and tickBox alone.
+PrintStyle labelStyle(double points);
+
 } // namespace ladlework::ui

@@ -19,13 +19,13 @@ public:
     TableLayout(const handout::Table& table, const PrintStyle& style, double width,
                 double mostHeight)
         : m_table(table), m_style(style), m_width(width), m_mostHeight(mostHeight),
-          m_columns(columnsOf(table)) {}
+          m_columns(columnsOf(table)), m_toWriteIn(columnsToWriteIn(table, m_columns)) {}
 
     [[nodiscard]] QList<Strip> strips() const {
         if (m_columns == 0)
             return {};
         // Short cells are kept on one line as long as all columns find room.
-        for (const double share : {0.45, 0.25, 0.15, 0.0}) {
+        for (const double share : {0.45, 0.25, 0.15, 0.11, 0.08, 0.0}) {
             const QList<double> widths = shareWidth(weights(), needs(share * m_width), m_width);
             if (!widths.isEmpty())
                 return rows(widths);
@@ -39,6 +39,19 @@ private:
         for (const QList<handout::Cell>& row : table.rows)
             columns = std::max(columns, row.size());
         return columns;
+    }
+
+    /// A column that is empty in all rows waits for a pen.
+    static QList<bool> columnsToWriteIn(const handout::Table& table, qsizetype columns) {
+        QList<bool> toWriteIn(columns, false);
+        for (qsizetype column = 0; column < columns; ++column)
+            toWriteIn[column] =
+                !table.header.value(column).isEmpty() &&
+                std::all_of(table.rows.cbegin(), table.rows.cend(), [&](const auto& row) {
+                    const handout::Cell cell = row.value(column);
+                    return cell.text.isEmpty() && !cell.tickBox;
+                });
+        return toWriteIn;
     }
 
     [[nodiscard]] QList<double> weights() const {
@@ -93,6 +106,14 @@ private:
             QList<Strip> row = rowStrips(m_table.rows.at(i), widths, most);
             for (Strip& strip : row)
                 strip.repeated = header;
+            // No last row alone on the next page.
+            row.last().keepWithNext = i + 2 == m_table.rows.size();
+            if (m_table.rowsTogether > 1) {
+                const bool last = (i + 1) % m_table.rowsTogether == 0;
+                row.last().keepWithNext = !last && i + 1 < m_table.rows.size();
+                if (last)
+                    row.last().drawing.rules.last().width = 1.6 * m_style.rule;
+            }
             strips << row;
         }
         return strips;
@@ -162,24 +183,36 @@ private:
             strip.height = std::max(strip.height, height + above + 2 * m_style.cellY);
             left += widths.at(i);
         }
+        addFieldsToWriteIn(strip, widths);
         return strip;
     }
 
     /// How far the print of a row stands down when there is a line to write on beside it.
     [[nodiscard]] double aboveHandwriting() const {
         for (qsizetype column = 0; column < m_columns; ++column)
-            if (isToWriteIn(column))
+            if (m_toWriteIn.at(column))
                 return std::max(1.0, (m_style.handwriting - 1.25 * m_style.bodySize) / 2);
         return 0;
     }
 
-    /// A column that is empty in all rows waits for a pen.
-    [[nodiscard]] bool isToWriteIn(qsizetype column) const {
-        return !m_table.header.value(column).isEmpty() &&
-               std::all_of(m_table.rows.cbegin(), m_table.rows.cend(), [&](const auto& row) {
-                   const handout::Cell cell = row.value(column);
-                   return cell.text.isEmpty() && !cell.tickBox;
-               });
+    /// A line at either side of each column that waits for a pen.
+    void addFieldsToWriteIn(Strip& strip, const QList<double>& widths) const {
+        double left = 0;
+        for (qsizetype i = 0; i < m_columns; ++i) {
+            if (m_toWriteIn.at(i)) {
+                addUpright(strip, left);
+                addUpright(strip, left + widths.at(i));
+            }
+            left += widths.at(i);
+        }
+    }
+
+    void addUpright(Strip& strip, double left) const {
+        const QPointF from(left, 0);
+        const bool there = std::any_of(strip.drawing.rules.cbegin(), strip.drawing.rules.cend(),
+                                       [&](const RuleItem& rule) { return rule.from == from; });
+        if (!there)
+            strip.drawing.rules << RuleItem{from, QPointF(left, strip.height), m_style.hairline};
     }
 
     [[nodiscard]] QList<Strip> stackedRows() const {
@@ -187,7 +220,9 @@ private:
         for (const QList<handout::Cell>& row : m_table.rows) {
             QList<Strip> lines;
             for (qsizetype i = 0; i < row.size(); ++i)
-                lines << stackedCell(row.at(i), m_table.header.value(i), i == 0);
+                lines << (m_toWriteIn.at(i)
+                              ? lineToWriteOn(m_table.header.value(i))
+                              : stackedCell(row.at(i), m_table.header.value(i), i == 0));
             if (lines.isEmpty())
                 continue;
             lines.first().gapBefore = strips.isEmpty() ? 0 : m_style.blockGap;
@@ -199,6 +234,21 @@ private:
             strips << lines;
         }
         return strips;
+    }
+
+    /// The name of a field and a line beside it for the pen.
+    [[nodiscard]] QList<Strip> lineToWriteOn(const QString& header) const {
+        const BrokenText name = breakText(QString(header + QLatin1Char(':')), m_style.body,
+                                          m_width / 2, m_style.lineSpacing);
+        Strip strip;
+        strip.height = std::max(name.height, m_style.handwriting);
+        const double down = strip.height - name.height;
+        strip.drawing.texts << name.whole(QPointF(m_style.bodySize, down));
+        const double from = 1.5 * m_style.bodySize + name.width;
+        const double line = strip.height - 0.25 * m_style.bodySize;
+        strip.drawing.rules << RuleItem{QPointF(from, line), QPointF(m_width, line),
+                                        m_style.hairline};
+        return {strip};
     }
 
     [[nodiscard]] QList<Strip> stackedCell(const handout::Cell& cell, const QString& header,
@@ -225,6 +275,7 @@ private:
     double m_width;
     double m_mostHeight;
     qsizetype m_columns;
+    QList<bool> m_toWriteIn;
 };
 
 } // namespace

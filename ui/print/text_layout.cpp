@@ -1,5 +1,6 @@
 #include "ui/print/text_layout.h"
 
+#include <QGlyphRun>
 #include <QTextOption>
 
 namespace ladlework::ui {
@@ -77,6 +78,23 @@ double widestLine(const QString& text, const QFont& font, double lineWidth) {
 }
 
 } // namespace
+
+QString shapelessIn(const TextItem& item) {
+    QString letters;
+    for (int number = item.firstLine; number < item.lastLine; ++number) {
+        const QTextLine line = item.layout->lineAt(number);
+        for (int at = line.textStart(); at < line.textStart() + line.textLength(); ++at) {
+            const QChar letter = item.layout->text().at(at);
+            if (letter.isSpace() || letter.category() == QChar::Other_Format ||
+                letter.isLowSurrogate())
+                continue;
+            for (const QGlyphRun& run : line.glyphRuns(at, 1))
+                if (run.glyphIndexes().contains(0U))
+                    letters += letter;
+        }
+    }
+    return letters;
+}
 
 double naturalWidth(const QString& text, const QFont& font) {
     constexpr double noLimit = 1e6;

@@ -29,6 +29,9 @@ BrokenText breakText(const QString& text, const QFont& font, double width, doubl
 /// The width of the text on one line, or of its longest line where it has line breaks.
 double naturalWidth(const QString& text, const QFont& font);
 
+/// Letters of an item that no font has a shape for.
+QString shapelessIn(const TextItem& item);
+
 /// The width of the longest word.
 double widestWord(const QString& text, const QFont& font);
 

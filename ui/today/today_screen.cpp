@@ -103,6 +103,8 @@ void TodayScreen::addActions() {
     cooked->setStatusTip(tr("The stock that came out, and the jars it went into"));
     connect(cooked, &QAction::triggered, this, &TodayScreen::recordCooking);
     addAction(cooked);
+    for (QAction* stock : m_stock->actions())
+        addAction(stock);
     leadTo(tr("Plan the week"), tr("Go to the week"), QStringLiteral("week"));
     leadTo(tr("Write a note"), tr("Go to the notes"), QStringLiteral("notes"));
 }

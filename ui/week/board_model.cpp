@@ -1,7 +1,7 @@
 #include "ui/week/board_model.h"
 
+#include "ui/shared/start_time.h"
 #include "ui/week/plan_edits.h"
-#include "ui/week/start_time.h"
 
 #include <QLocale>
 #include <QMimeData>

@@ -107,6 +107,24 @@ bool hasOwnHours(const week::WeekPlan& plan, QDate day) {
                                [day](const week::DayHours& own) { return own.day == day; });
 }
 
+week::WeekPlan withAtHome(week::WeekPlan plan, const QString& item, quantity::Mass mass) {
+    plan.atHome.removeIf([&item](const week::AtHome& atHome) { return atHome.item == item; });
+    if (mass > quantity::Mass())
+        plan.atHome << week::AtHome{item, mass};
+    return plan;
+}
+
+week::WeekPlan withExtra(week::WeekPlan plan, const week::HouseholdExtra& extra) {
+    plan.extras << extra;
+    return plan;
+}
+
+week::WeekPlan withoutExtra(week::WeekPlan plan, const week::HouseholdExtra& extra) {
+    if (const qsizetype index = plan.extras.lastIndexOf(extra); index >= 0)
+        plan.extras.removeAt(index);
+    return plan;
+}
+
 QList<qsizetype> placementsOn(const week::WeekPlan& plan, QDate day) {
     QList<qsizetype> found;
     for (qsizetype i = 0; i < plan.placements.size(); ++i)

@@ -27,6 +27,12 @@ week::WeekPlan withUsualHours(week::WeekPlan plan, QDate day);
 /// Has the day hours of its own?
 bool hasOwnHours(const week::WeekPlan& plan, QDate day);
 
+/// So much of an item is at home; nothing of it takes the line away.
+week::WeekPlan withAtHome(week::WeekPlan plan, const QString& item, quantity::Mass mass);
+week::WeekPlan withExtra(week::WeekPlan plan, const week::HouseholdExtra& extra);
+/// Without the last one like it; a plan that has none is left as it is.
+week::WeekPlan withoutExtra(week::WeekPlan plan, const week::HouseholdExtra& extra);
+
 /// The placements of a day in the order they are cooked: by start, those without one last.
 QList<qsizetype> placementsOn(const week::WeekPlan& plan, QDate day);
 

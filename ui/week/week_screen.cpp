@@ -1,9 +1,8 @@
 #include "ui/week/week_screen.h"
 
-#include "casebook/retry_steps.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/action_button.h"
-#include "ui/shared/section.h"
+#include "ui/shared/start_time.h"
 #include "ui/shared/week_stepper.h"
 #include "ui/week/board_view.h"
 #include "ui/week/calendar_saving.h"
@@ -12,26 +11,18 @@
 #include "ui/week/plan_edits.h"
 #include "ui/week/plan_panel.h"
 #include "ui/week/pot_chooser.h"
-#include "ui/week/shopping_model.h"
+#include "ui/week/shopping_panel.h"
 #include "ui/week/week_board.h"
+#include "ui/week/week_notes.h"
 #include "ui/week/week_planning.h"
-#include "week/cooking_time.h"
-#include "week/shopping.h"
-#include "week/week_findings.h"
 #include "week/week_solver.h"
 
 #include <QAction>
 #include <QBoxLayout>
-#include <QClipboard>
 #include <QElapsedTimer>
-#include <QGuiApplication>
 #include <QHideEvent>
-#include <QListView>
-#include <QLocale>
 #include <QPushButton>
 #include <QScrollArea>
-#include <algorithm>
-#include <cmath>
 
 namespace ladlework::ui {
 
@@ -39,31 +30,6 @@ namespace {
 
 constexpr int sideCharacters = 34;
 constexpr int leastBoardSteps = 24;
-/// What new free hours of a day begin with where no pot tells how long cooking takes.
-constexpr double usualHours = 4;
-
-QString weekdayInWords(QDate day) {
-    return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
-}
-
-/// What the longest pot of the family needs, in whole half hours.
-quantity::Duration longestPot(const casebook::Casebook& casebook) {
-    quantity::Duration longest;
-    for (const kitchen::Pot& pot : casebook.records().pots)
-        longest = std::max(longest, week::cookingTime(pot).total);
-    if (longest <= quantity::Duration())
-        return quantity::Duration::fromHours(usualHours);
-    return quantity::Duration::fromHours(std::ceil(longest.toHours() * 2) / 2);
-}
-
-/// Findings count days from the first that is planned; the screen from Monday.
-Findings fromMonday(Findings findings, qint64 over) {
-    const QString day = QStringLiteral("day:");
-    for (Finding& finding : findings)
-        if (finding.field.startsWith(day))
-            finding.field = day + QString::number(finding.field.mid(day.size()).toInt() + over);
-    return findings;
-}
 
 QString changedMeanwhile() {
     return WeekScreen::tr("Something changed while the week was planned. Plan it again.");
@@ -73,7 +39,7 @@ QString changedMeanwhile() {
 
 WeekScreen::WeekScreen(const ScreenContext& context, QWidget* parent)
     : FamilyScreen(context, parent), m_changes(context, this), m_stepper(new WeekStepper),
-      m_board(new WeekBoard), m_chooser(new PotChooser), m_shopping(new ShoppingModel(this)),
+      m_board(new WeekBoard), m_chooser(new PotChooser), m_shopping(new ShoppingPanel(context)),
       m_planPanel(new PlanPanel), m_planning(new WeekPlanning(m_planPanel, this)) {
     makePlanActions();
     makeActions();
@@ -143,9 +109,8 @@ void WeekScreen::makeActions() {
         addScreenAction(tr("&Copy last week"), tr("Puts last week's pots on the same days"),
                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     connect(m_copyLast, &QAction::triggered, this, &WeekScreen::copyLastWeek);
-    m_copyList = addScreenAction(tr("Copy the list"), tr("Puts the shopping list on the clipboard"),
-                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
-    connect(m_copyList, &QAction::triggered, this, &WeekScreen::copyShoppingList);
+    for (QAction* shopping : m_shopping->actions())
+        addAction(shopping);
     const QAction* calendar =
         addScreenAction(tr("Save for a cale&ndar..."),
                         tr("Saves the cookings, reminders and last days of this week as a file "
@@ -199,22 +164,13 @@ QWidget* WeekScreen::makeBar() {
 }
 
 QWidget* WeekScreen::makeSide() {
-    auto* shopping = new Section(tr("Shopping list"));
-    auto* list = new QListView;
-    list->setModel(m_shopping);
-    list->setAccessibleName(tr("Shopping list of this week"));
-    list->setWordWrap(true);
-    list->setMinimumHeight(10 * step(*this));
-    shopping->addAction(buttonFor(m_copyList));
-    shopping->body()->addWidget(list, 1);
-
     auto* side = new QWidget;
     side->setFixedWidth(fontMetrics().averageCharWidth() * sideCharacters);
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(step(*this));
     column->addWidget(m_chooser, 1);
-    column->addWidget(shopping, 1);
+    column->addWidget(m_shopping, 1);
     return side;
 }
 
@@ -331,15 +287,10 @@ void WeekScreen::showPots() {
 void WeekScreen::showWeek() {
     showBoard();
     const week::WeekPlan stored = m_changes.plan();
-    QList<kitchen::Pot> pots;
-    for (const week::Placement& placement : stored.placements)
-        if (const kitchen::Pot* pot = book().pot(placement.pot))
-            pots << *pot;
-    m_shopping->setItems(week::shoppingList(pots, book().catalogue()), measures());
+    m_shopping->show(sharedBook(), stored);
     m_kept->showWeeks(sharedBook(), stored);
     const week::WeekPlan last = book().plan(m_stepper->week().addDays(-week::daysAWeek));
     m_copyLast->setEnabled(!last.placements.isEmpty());
-    m_copyList->setEnabled(!pots.isEmpty());
     const bool isOver = m_stepper->week().addDays(week::daysAWeek) <= book().today();
     m_plan->setEnabled(!isOver);
     m_plan->setStatusTip(isOver
@@ -357,10 +308,7 @@ void WeekScreen::showBoard() {
     m_lookNs = took.nsecsElapsed();
     m_board->show(book(), shown, ahead, solution);
     m_board->model()->setProposed(proposed, m_changes.plan());
-    const qint64 over = shown.start.daysTo(ahead.start);
-    setFindings(
-        fromMonday(week::weekFindings(ahead.problem, solution, ahead.start, measures()), over) +
-        retries());
+    setFindings(weekNotes(book(), shown.start, ahead, solution));
 }
 
 void WeekScreen::showPreview(const std::optional<BoardDrop>& drop) {
@@ -382,25 +330,6 @@ void WeekScreen::planWeek() {
     m_planning->start(sharedBook(), m_changes.plan());
 }
 
-/// The new tries of the week, each as a note.
-Findings WeekScreen::retries() const {
-    const QDate monday = m_stepper->week();
-    Findings findings;
-    for (const casebook::RetryStep& step :
-         casebook::retrySteps(book(), monday, monday.addDays(week::daysAWeek - 1))) {
-        Finding finding;
-        finding.code = QStringLiteral("retry-step");
-        finding.text = tr("%1: %2 tries %3 of stock with %4 (step %5 of %6).")
-                           .arg(weekdayInWords(step.day), step.standing->member.name,
-                                quantity::printVolume(step.amount, measures()), step.what)
-                           .arg(step.step + 1)
-                           .arg(step.plan->steps.size());
-        finding.field = QStringLiteral("tolerances");
-        findings.append(finding);
-    }
-    return findings;
-}
-
 QDate WeekScreen::currentDay() const {
     const QModelIndex current = m_board->view()->currentIndex();
     return m_board->model()->dayOf(current.isValid() ? current.column() : 0);
@@ -410,14 +339,7 @@ void WeekScreen::followDay() {
     const QDate day = currentDay();
     m_chooser->setDay(day);
     const week::WeekPlan plan = m_changes.plan();
-    const QList<week::UsualHours>& usual = book().records().usualHours;
-    DayHoursShown shown;
-    shown.day = day;
-    shown.hours = week::hoursOn(plan, usual, day);
-    shown.own = hasOwnHours(plan, day);
-    shown.toldAtAll = !usual.isEmpty();
-    shown.past = day < book().today();
-    shown.longest = longestPot(book());
+    const DayHoursShown shown = hoursOfDay(book(), plan, day);
     m_hours->showDay(shown);
     m_lock->setEnabled(!shown.past);
     m_lock->setChecked(plan.lockedDays.contains(day));
@@ -468,10 +390,6 @@ void WeekScreen::setStart(qsizetype placement, QTime start) {
 void WeekScreen::copyLastWeek() {
     leftProposal();
     m_changes.copyLast();
-}
-
-void WeekScreen::copyShoppingList() {
-    QGuiApplication::clipboard()->setText(m_shopping->asText());
 }
 
 } // namespace ladlework::ui

@@ -11,7 +11,7 @@ class DayHoursBar;
 class KeptWeeks;
 class PlanPanel;
 class PotChooser;
-class ShoppingModel;
+class ShoppingPanel;
 class WeekBoard;
 class WeekPlanning;
 class WeekStepper;
@@ -32,6 +32,7 @@ public:
     [[nodiscard]] PlanPanel* planPanel() const { return m_planPanel; }
     [[nodiscard]] DayHoursBar* hoursBar() const { return m_hours; }
     [[nodiscard]] KeptWeeks* keptWeeks() const { return m_kept; }
+    [[nodiscard]] ShoppingPanel* shopping() const { return m_shopping; }
 
     // What keys, mouse and actions do; each is one step that can be undone.
     void putPot(PotId pot, QDate day);
@@ -39,8 +40,6 @@ public:
     void movePot(qsizetype placement, QDate day);
     void setStart(qsizetype placement, QTime start);
     void copyLastWeek();
-    /// Puts the shopping list on the clipboard.
-    void copyShoppingList();
     /// A drag is previewed when the week can be reckoned in this time; else it shows once dropped.
     void setPreviewLimit(qint64 nanoseconds) { m_previewLimitNs = nanoseconds; }
     /// Plans the days that are left and not locked; the answer comes later.
@@ -63,7 +62,6 @@ private:
     void showWeek();
     void showBoard();
     void showPreview(const std::optional<BoardDrop>& drop);
-    [[nodiscard]] Findings retries() const;
     void showPots();
     [[nodiscard]] QDate currentDay() const;
     /// A proposal is on the board: gives it up, for its pots are not those of the plan.
@@ -75,7 +73,7 @@ private:
     WeekStepper* m_stepper;
     WeekBoard* m_board;
     PotChooser* m_chooser;
-    ShoppingModel* m_shopping;
+    ShoppingPanel* m_shopping;
     PlanPanel* m_planPanel;
     WeekPlanning* m_planning;
     DayHoursBar* m_hours = nullptr;
@@ -84,7 +82,6 @@ private:
     QAction* m_stop = nullptr;
     QAction* m_lock = nullptr;
     QAction* m_copyLast = nullptr;
-    QAction* m_copyList = nullptr;
     bool m_takingPlan = false; ///< the change of the workbook is the plan that was just found
     qint64 m_lookNs = 0;       ///< what it took to reckon the week in sight
     /// A preview while dragging that takes longer than a frame would make the hand stutter.

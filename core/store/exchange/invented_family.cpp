@@ -267,8 +267,8 @@ private:
     void inventHours() {
         constexpr int saturday = 6;
         const auto free = [this](QTime from, int least, int most, int pots) {
-            return week::FreeHours{
-                from, quantity::Duration::fromHours(m_chance.whole(least, most)), pots};
+            return week::FreeHours{from, quantity::Duration::fromHours(m_chance.whole(least, most)),
+                                   pots};
         };
         m_records.usualHours.append({m_chance.whole(saturday, saturday + 1),
                                      free(QTime(9, 0), 6, 10, m_chance.whole(1, 3))});

@@ -18,10 +18,10 @@ QString say(const char* sentence) {
 
 const QStringList& knownColumns() {
     static const QStringList columns{
-        QStringLiteral("day"),      QStringLiteral("member"),   QStringLiteral("amount"),
-        QStringLiteral("pot"),      QStringLiteral("lot"),      QStringLiteral("reaction"),
-        QStringLiteral("strength"), QStringLiteral("red_flag"), QStringLiteral("start"),
-        QStringLiteral("length"),   QStringLiteral("note")};
+        QStringLiteral("day"),      QStringLiteral("member"),   QStringLiteral("asked"),
+        QStringLiteral("amount"),   QStringLiteral("pot"),      QStringLiteral("lot"),
+        QStringLiteral("reaction"), QStringLiteral("strength"), QStringLiteral("red_flag"),
+        QStringLiteral("start"),    QStringLiteral("length"),   QStringLiteral("note")};
     return columns;
 }
 
@@ -111,6 +111,18 @@ bool isNew(LogAddition& addition, Held& held) {
     return addition.entry || addition.reaction;
 }
 
+/// The whole name and what the printed sheet calls a member: "Ana", "Ana L." beside another Ana,
+/// "Member 1" on pages without names.
+QStringList namesOf(const people::Member& member, qsizetype place) {
+    const QStringList parts = member.name.simplified().split(QLatin1Char(' '));
+    QStringList names{member.name, parts.first(), say("Member %1").arg(place + 1)};
+    if (parts.size() > 1) {
+        const QString initial = QStringLiteral("%1 %2").arg(parts.first(), parts.last().first(1));
+        names << initial << QString(initial + QLatin1Char('.'));
+    }
+    return names;
+}
+
 } // namespace
 
 QString datedName(const kitchen::Lot& lot) {
@@ -119,10 +131,9 @@ QString datedName(const kitchen::Lot& lot) {
 
 LogNames LogNames::of(const casebook::FamilyRecords& records) {
     LogNames names;
-    for (const people::Member& member : records.members) {
-        names.members.insert(member.name.toCaseFolded(), member.id);
-        names.members.insert(member.name.section(QLatin1Char(' '), 0, 0).toCaseFolded(), member.id);
-    }
+    for (qsizetype place = 0; place < records.members.size(); ++place)
+        for (const QString& name : namesOf(records.members[place], place))
+            names.members.insert(name.toCaseFolded(), records.members[place].id);
     for (const kitchen::Pot& pot : records.pots)
         names.pots.insert(pot.name.toCaseFolded(), pot.id);
     for (const kitchen::Lot& lot : records.lots) {

@@ -16,7 +16,9 @@ namespace ladlework::exchange {
 // A log as a table: one line for each drink or reaction, or both. Columns by name, in any order;
 // `day` and `member` must be there, and `amount` or `reaction`:
 //   day        YYYY-MM-DD
-//   member     the whole name, or the first name when only one in the family has it
+//   member     the whole name, or the first name when only one in the family has it, or as the
+//              printed sheet calls a member ("Ana L.", "Member 1")
+//   asked      what was to be drunk, as the printed sheet has it; read past
 //   amount     "1 1/2 cups", "350 ml", "2 tbsp"; "0" or "missed": nothing was drunk that day;
 //              blank: the line is about a reaction only
 //   pot        the name of the pot it came from, may be blank
@@ -38,7 +40,8 @@ struct LogNames {
     QMultiHash<QString, PotId> pots;
     QMultiHash<QString, LotId> lots;
 
-    /// Whole and first names of members, names of pots, containers of lots.
+    /// Whole and first names of members, names of pots, containers of lots; members also as the
+    /// printed sheet calls them.
     static LogNames of(const casebook::FamilyRecords& records);
 };
 

@@ -30,7 +30,7 @@ struct PracticeText {
     QList<intake::Symptom> symptoms; ///< those that are added to the list or changed in it, by name
     QHash<QString, double> prices;   ///< per kilogram
     QList<casebook::LabelStock> labelStocks; ///< added to the list or changed in it, by name
-    QList<kitchen::Pot> pots;        ///< the practice's own
+    QList<kitchen::Pot> pots;                ///< the practice's own
     QList<casebook::FamilyRecords> families;
 };
 

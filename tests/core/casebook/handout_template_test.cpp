@@ -47,8 +47,8 @@ TEST(HandoutTemplateTest, partsAreReadBackFromTheirIds) {
 TEST(HandoutTemplateTest, theUsualPagesPassTheirCheckAndHideLogAndLabels) {
     EXPECT_TRUE(check(usual()));
     for (const HandoutSection& section : usualSections())
-        EXPECT_EQ(section.shown, section.part != HandoutPart::LogSheet &&
-                                     section.part != HandoutPart::JarLabels);
+        EXPECT_EQ(section.shown,
+                  section.part != HandoutPart::LogSheet && section.part != HandoutPart::JarLabels);
 }
 
 TEST(HandoutTemplateTest, needsANameAndEachPartOnce) {

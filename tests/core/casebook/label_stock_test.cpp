@@ -58,9 +58,7 @@ INSTANTIATE_TEST_SUITE_P(
         StockCase{"tinyPage", [](LabelStock& s) { s.pageWidthMm = 49; }, "pageWidth"},
         StockCase{"hugePage", [](LabelStock& s) { s.pageHeightMm = 501; }, "pageHeight"},
         StockCase{"pageNotANumber",
-                  [](LabelStock& s) {
-                      s.pageWidthMm = std::numeric_limits<double>::quiet_NaN();
-                  },
+                  [](LabelStock& s) { s.pageWidthMm = std::numeric_limits<double>::quiet_NaN(); },
                   "pageWidth"},
         StockCase{"tinyLabel", [](LabelStock& s) { s.labelHeightMm = 9.9; }, "labelHeight"},
         StockCase{"negativeGap", [](LabelStock& s) { s.gapDownMm = -1; }, "gapDown"},

@@ -149,18 +149,17 @@ TEST_F(PracticeTextTest, ReadsTheFreeHoursAndWhatAWeekHoldsBesidesItsPots) {
     const week::WeekPlan& plan = family.weeks[0];
     EXPECT_EQ(plan.lockedDays, QList{plan.start.addDays(1)});
     EXPECT_EQ(plan.hours, (QList<week::DayHours>{
-                              {plan.start.addDays(3),
-                               {{QTime(7, 30), Duration::fromHours(5), 1}}},
+                              {plan.start.addDays(3), {{QTime(7, 30), Duration::fromHours(5), 1}}},
                               {plan.start.addDays(5), {}}}));
-    EXPECT_EQ(plan.extras, (QList<week::HouseholdExtra>{
-                               {QStringLiteral("rice"), week::ShopSection::Household},
-                               {QStringLiteral("trout"), week::ShopSection::Fish}}));
+    EXPECT_EQ(plan.extras,
+              (QList<week::HouseholdExtra>{{QStringLiteral("rice"), week::ShopSection::Household},
+                                           {QStringLiteral("trout"), week::ShopSection::Fish}}));
     EXPECT_EQ(plan.atHome,
               QList<week::AtHome>({{QStringLiteral("onion"), quantity::Mass::fromOunces(4)}}));
     ASSERT_EQ(text->labelStocks.size(), 1);
-    EXPECT_EQ(text->labelStocks[0],
-              (casebook::LabelStock{{}, QStringLiteral("1 x 2"), 105, 148, 1, 2, 5.5, 4, 94, 68, 0,
-                                    4}));
+    EXPECT_EQ(
+        text->labelStocks[0],
+        (casebook::LabelStock{{}, QStringLiteral("1 x 2"), 105, 148, 1, 2, 5.5, 4, 94, 68, 0, 4}));
 }
 
 TEST_F(PracticeTextTest, ReadsTheKitchenAndHowEachBatchWasCooked) {
@@ -325,8 +324,8 @@ TEST_F(PracticeTextTest, NamesFileAndPlaceOfWhatIsWrong) {
         {"vale.json", "\"most_of_one_animal\": 3", "\"most_of_one_animal\": 43",
          "vale.json: family.mostOfOneAnimal"},
         {"vale.json", "\"es\"", "\"tlh\"", "vale.json: family.handoutLanguage"},
-        {"vale.json", "\"locked\": [{\"day\": \"2026-11-24\"", "\"locked\": [{\"day\": \"2026-12-24\"",
-         "vale.json: weeks[0].lockedDays[0]"},
+        {"vale.json", "\"locked\": [{\"day\": \"2026-11-24\"",
+         "\"locked\": [{\"day\": \"2026-12-24\"", "vale.json: weeks[0].lockedDays[0]"},
         {"vale.json", "\"length\": \"5 h\"", "\"length\": \"0 h\"", "vale.json: weeks[0]"},
         {"vale.json", "\"fish\"}", "\"toys\"}", "vale.json: weeks[0].extras[1].section"},
         {"vale.json", "{\"item\": \"onion\"", "{\"item\": \"onyx\"",

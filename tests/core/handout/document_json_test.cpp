@@ -12,6 +12,17 @@ using namespace ladlework;
 using namespace ladlework::handout;
 
 namespace {
+LabelSheet oneLabelSheet() {
+    LabelSheet sheet;
+    sheet.stock.name = QStringLiteral("sheets");
+    sheet.stock.leftMm = 4.7;
+    sheet.placesUsed = 3;
+    sheet.labels = {JarLabel{QStringLiteral("pot"),
+                             {{QStringLiteral("use by"), true, true}, {QStringLiteral("x")}}},
+                    JarLabel()};
+    return sheet;
+}
+
 Document oneOfEach() {
     Document document;
     document.title = QStringLiteral("Hartley - week of 2 November 2026");
@@ -32,7 +43,13 @@ Document oneOfEach() {
                          {{{QStringLiteral("1"), true, false}, {QString(), false, true}}, {}},
                          {1.0 / 3, 2}},
                    Warning{QStringLiteral("Stop"), QStringLiteral("w\nx")},
-                   Facts{{{QStringLiteral("k"), QStringLiteral("v")}}}};
+                   Facts{{{QStringLiteral("k"), QStringLiteral("v")}}},
+                   Letterhead{QStringLiteral("practice"),
+                              QStringLiteral("who"),
+                              {QStringLiteral("555")},
+                              QByteArray("\x89PNG\0\xff", 6)},
+                   oneLabelSheet()};
+    std::get<Table>(card.blocks[4]).rowsTogether = 3;
     document.cards = {card, Card()};
     return document;
 }
@@ -58,7 +75,7 @@ TEST(DocumentJsonTest, readsBackWhatItWrites) {
 }
 
 TEST(DocumentJsonTest, readsBackEveryKindOfCardAndPaper) {
-    for (int kind = 0; kind <= static_cast<int>(Card::Kind::Text); ++kind) {
+    for (int kind = 0; kind <= static_cast<int>(Card::Kind::JarLabels); ++kind) {
         Document document;
         document.cards.append(Card{static_cast<Card::Kind>(kind), {}, {}, false});
         const Result<Document> read = fromJson(toJson(document));
@@ -79,13 +96,31 @@ TEST(DocumentJsonTest, readsBackARealHandout) {
     EXPECT_TRUE(*read == document);
 }
 
+TEST(DocumentJsonTest, readsTheFirstFormatAsItWasWritten) {
+    // A handout kept before letterheads and label sheets, as the program wrote it then.
+    const QByteArray kept =
+        R"({"author":"A practice","cards":[{"blocks":[{"block":"table","header":["x"],)"
+        R"("rows":[[{"strong":true,"text":"1 cup","tick_box":true}]],"weights":[1]},)"
+        R"({"block":"paragraph","quiet":false,"text":"p"}],"kind":"week","starts_page":false,)"
+        R"("title":"The week"}],"footer":"f","format":1,"large_print":true,"paper":"a4",)"
+        R"("printed_on":"4 November 2026","title":"t"})";
+    const Result<Document> read = fromJson(QJsonDocument::fromJson(kept).object());
+    ASSERT_TRUE(read) << qPrintable(read.error().place);
+    ASSERT_EQ(read->cards.size(), 1);
+    const Table expected{
+        {QStringLiteral("x")}, {{{QStringLiteral("1 cup"), true, true}}}, {1.0}, 0};
+    EXPECT_TRUE(std::get<Table>(read->cards[0].blocks[0]) == expected);
+    EXPECT_EQ(read->paper, people::Paper::A4);
+    EXPECT_TRUE(read->largePrint);
+}
+
 TEST(DocumentJsonTest, refusesWhatIsNoDocumentAndNamesThePlace) {
     QJsonObject noTitle = toJson(oneOfEach());
     noTitle.remove(QLatin1String("title"));
     QJsonObject unknownKey = toJson(oneOfEach());
     unknownKey.insert(QLatin1String("colour"), 1);
     QJsonObject newer = toJson(oneOfEach());
-    newer.insert(QLatin1String("format"), 2);
+    newer.insert(QLatin1String("format"), 3);
     QJsonObject paper = toJson(oneOfEach());
     paper.insert(QLatin1String("paper"), QLatin1String("legal"));
     QJsonObject cards = toJson(oneOfEach());
@@ -127,5 +162,33 @@ TEST(DocumentJsonTest, refusesWhatIsNoDocumentAndNamesThePlace) {
         EXPECT_EQ(read.error().kind, Problem::Kind::BadInput);
         EXPECT_EQ(read.error().place, place);
         EXPECT_FALSE(read.error().sentence.isEmpty());
+    }
+}
+
+TEST(DocumentJsonTest, refusesLabelSheetsThatNoPageHolds) {
+    const auto labels = [](const char* key, const QJsonValue& value) {
+        Document document;
+        document.cards = {Card{Card::Kind::JarLabels, {}, {oneLabelSheet()}, true}};
+        QJsonObject object = toJson(document);
+        QJsonArray cards = object.value(QLatin1String("cards")).toArray();
+        QJsonObject card = cards.at(0).toObject();
+        QJsonArray blocks = card.value(QLatin1String("blocks")).toArray();
+        QJsonObject sheet = blocks.at(0).toObject();
+        QJsonObject stock = sheet.value(QLatin1String("stock")).toObject();
+        stock.insert(QLatin1String(key), value);
+        sheet.insert(QLatin1String("stock"), stock);
+        blocks.replace(0, sheet);
+        card.insert(QLatin1String("blocks"), blocks);
+        cards.replace(0, card);
+        object.insert(QLatin1String("cards"), cards);
+        return object;
+    };
+    for (const auto& [key, value] :
+         {std::pair{"columns", QJsonValue(0)}, std::pair{"label_width_mm", QJsonValue(-1)},
+          std::pair{"rows", QJsonValue(21)}, std::pair{"top_mm", QJsonValue(QLatin1String("x"))}}) {
+        const Result<Document> read = fromJson(labels(key, value));
+        ASSERT_FALSE(read) << key;
+        EXPECT_EQ(read.error().place,
+                  QStringLiteral("cards[0].blocks[0].stock.") + QString::fromLatin1(key));
     }
 }

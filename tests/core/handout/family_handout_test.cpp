@@ -51,7 +51,7 @@ TEST_F(FamilyHandoutTest, hasAllItsPagesInOrder) {
 
 TEST_F(FamilyHandoutTest, theCoverSaysWhoDrinksWhatAndWhomToCall) {
     const QString cover = textOf(cardsOf(made(), Card::Kind::Cover).first());
-    EXPECT_TRUE(holds(cover, QStringLiteral("Harbour Street Practice, Ines Moreau")));
+    EXPECT_TRUE(holds(cover, QStringLiteral("Harbour Street Practice\nInes Moreau\n555 0142")));
     EXPECT_TRUE(holds(cover, QStringLiteral("Emergency: 911")));
     EXPECT_TRUE(holds(cover, QStringLiteral("Ines Moreau: 555 0142, info@harbour.example")));
     EXPECT_TRUE(holds(cover, QStringLiteral("Ana: %1 on Monday. When all goes well, %2 by Sunday.")
@@ -226,7 +226,8 @@ TEST_F(FamilyHandoutTest, usesTheFamilysMeasuresAndPaper) {
     records.family.paper = people::Paper::A4;
     HandoutOptions options;
     options.largePrint = true;
-    options.ownWords = QStringLiteral("Well begun.\n\nSee you soon.");
+    ownWordsOf(options.sections, casebook::HandoutPart::Cover) =
+        QStringLiteral("Well begun.\n\nSee you soon.");
     const Document document = made(options);
     EXPECT_EQ(document.paper, people::Paper::A4);
     EXPECT_TRUE(document.largePrint);

@@ -16,6 +16,8 @@ Document handoutOf(const casebook::FamilyRecords& records) {
     static const kitchen::Catalogue catalogue = *kitchen::Catalogue::load();
     HandoutOptions options;
     options.week = monday;
+    for (casebook::HandoutSection& section : options.sections)
+        section.shown = true; // the log sheet and the labels too
     return familyHandout(casebook::Casebook(records, catalogue, today), options);
 }
 

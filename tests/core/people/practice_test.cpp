@@ -65,8 +65,7 @@ INSTANTIATE_TEST_SUITE_P(
         PracticeCase{"tooLargeLogo", [](Practice& p) { p.logo = png(1024 * 1024 + 1); }, "logo"},
         PracticeCase{"cutLogo", [](Practice& p) { p.logo = png(7); }, "logo"},
         PracticeCase{"anotherKindOfPicture",
-                     [](Practice& p) { p.logo = QByteArrayLiteral("GIF89a..........."); },
-                     "logo"}),
+                     [](Practice& p) { p.logo = QByteArrayLiteral("GIF89a..........."); }, "logo"}),
     [](const auto& named) { return std::string(named.param.name); });
 
 } // namespace

@@ -275,8 +275,8 @@ private:
     Outcome doWeek(Action& action, FamilyId family, PotId pot) {
         week::WeekPlan plan = emptyWeek(family);
         const QDate someDay = plan.start.addDays(upTo(7));
-        const week::FreeHours hours{{}, quantity::Duration::fromMinutes(1 + upTo(600)),
-                                    1 + upTo(6)};
+        const week::FreeHours hours{
+            {}, quantity::Duration::fromMinutes(1 + upTo(600)), 1 + upTo(6)};
         switch (upTo(6)) {
         case 0:
             return m_workbook.families().setUsualHours(

@@ -250,8 +250,12 @@ TEST_F(RecordRoundTripTest, ChangedVesselContainerPricePhaseLabelsAndWeekComeBac
     m_container.width = {};
     m_container.material = kitchen::Container::Material::Plastic;
     m_prices[QStringLiteral("onion")] = 1e6;
-    m_labels = {m_labels.id, QStringLiteral("2 x 5 on Letter"), 215.9, 279.4, 2, 5, 4, 12.7,
-                101.6, 50.8, 4.8, 0};
+    m_labels = {m_labels.id, QStringLiteral("2 x 5 on Letter"),
+                215.9,       279.4,
+                2,           5,
+                4,           12.7,
+                101.6,       50.8,
+                4.8,         0};
     m_plan.extras.swapItemsAt(0, 1);
     m_plan.hours[0].hours.swapItemsAt(0, 1);
     m_plan.atHome.removeFirst();
@@ -315,9 +319,9 @@ TEST_F(RecordRoundTripTest, EveryRecordCanBeRemovedAndTheRemovalTakenBack) {
     EXPECT_TRUE(left.weekTemplates.isEmpty() && left.handoutTemplates.isEmpty());
     EXPECT_TRUE(left.labelStocks.isEmpty());
     const QByteArray after = logicalDump(workbookPath());
-    for (const char* table : {"week_locked_day", "week_own_day", "week_own_hours", "week_extra",
-                              "week_at_home", "week_template_placement",
-                              "handout_template_section"})
+    for (const char* table :
+         {"week_locked_day", "week_own_day", "week_own_hours", "week_extra", "week_at_home",
+          "week_template_placement", "handout_template_section"})
         EXPECT_FALSE(after.contains(QByteArray("\n" + QByteArray(table) + ": "))) << table;
     EXPECT_EQ(left.symptoms.size(), intake::shippedSymptoms().size());
     EXPECT_EQ(left.phases.size(), 3);
@@ -332,11 +336,28 @@ TEST_F(RecordRoundTripTest, AFamilyGoesWithAllItsRecordsAndComesBackWhole) {
          [&](Action& action) { return m_workbook->families().removeFamily(action, m_family.id); });
     EXPECT_FALSE(m_workbook->records(m_family.id));
     const QByteArray after = logicalDump(workbookPath());
-    for (const char* table : {"family", "member", "pot", "pot_cut", "pot_extra", "ladder_rung",
-                              "intake_entry", "week_placement", "handout", "lot", "container",
-                              "retry_plan", "retry_step", "observation", "usual_hours",
-                              "week_plan", "week_locked_day", "week_own_day", "week_own_hours",
-                              "week_extra", "week_at_home", "week_template",
+    for (const char* table : {"family",
+                              "member",
+                              "pot",
+                              "pot_cut",
+                              "pot_extra",
+                              "ladder_rung",
+                              "intake_entry",
+                              "week_placement",
+                              "handout",
+                              "lot",
+                              "container",
+                              "retry_plan",
+                              "retry_step",
+                              "observation",
+                              "usual_hours",
+                              "week_plan",
+                              "week_locked_day",
+                              "week_own_day",
+                              "week_own_hours",
+                              "week_extra",
+                              "week_at_home",
+                              "week_template",
                               "week_template_placement"})
         EXPECT_FALSE(after.contains(QByteArray("\n" + QByteArray(table) + ": "))) << table;
     ASSERT_TRUE(m_workbook->undo());
@@ -359,9 +380,8 @@ TEST_F(RecordRoundTripTest, DaysAndThingsAtHomeComeSortedAndEachDayKeepsItsOwnHo
     std::ranges::reverse(mixed.lockedDays);
     std::ranges::reverse(mixed.hours);
     std::ranges::reverse(mixed.atHome);
-    doIt(*m_workbook, [&](Action& action) {
-        return outcome(m_workbook->weeks().setPlan(action, mixed));
-    });
+    doIt(*m_workbook,
+         [&](Action& action) { return outcome(m_workbook->weeks().setPlan(action, mixed)); });
     expectOne(records().weeks, m_plan);
 }
 

@@ -218,9 +218,8 @@ const std::vector<BadRecord> badKitchens{
     {"KeptWeekWithoutPots", badInput, "placements", "without a pot",
      weekTemplate([](auto& record, auto&) { record.placements.clear(); })},
     {"KeptWeekOfAnotherFamilysPot", Problem::Kind::Refused, "pot", "another family",
-     weekTemplate([](auto& record, const Stored& stored) {
-         record.placements[0].pot = stored.otherPot;
-     })},
+     weekTemplate(
+         [](auto& record, const Stored& stored) { record.placements[0].pot = stored.otherPot; })},
     {"KeptWeekOfNoFamily", Problem::Kind::NotFound, "family", "family",
      weekTemplate([](auto& record, auto&) { record.family = {}; })},
     {"PagesWithoutCautions", badInput, "sections", "cautions",

@@ -258,10 +258,10 @@ week::WeekPlan samplePlan(FamilyId family, PotId pot) {
     plan.placements = {{QDate(2024, 3, 20), pot, QTime(17, 45)},
                        {QDate(2024, 3, 19), pot, QTime()}};
     plan.lockedDays = {QDate(2024, 3, 19), QDate(2024, 3, 24)};
-    plan.hours = {{QDate(2024, 3, 18),
-                   {{QTime(6, 15), Duration::fromMinutes(200.5), 2},
-                    {QTime(), Duration::fromHours(3), 6}}},
-                  {QDate(2024, 3, 21), {}}};
+    plan.hours = {
+        {QDate(2024, 3, 18),
+         {{QTime(6, 15), Duration::fromMinutes(200.5), 2}, {QTime(), Duration::fromHours(3), 6}}},
+        {QDate(2024, 3, 21), {}}};
     plan.extras = {{QStringLiteral("two bags of rice"), week::ShopSection::Household},
                    {QStringLiteral("trout, if fresh"), week::ShopSection::Fish}};
     plan.atHome = {{QStringLiteral("chicken-drumstick"), Mass::fromPounds(0.3)},

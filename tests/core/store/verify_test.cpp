@@ -31,8 +31,7 @@ protected:
             EXPECT_TRUE(workbook.notes().addNote(action, sampleNote(family)));
             EXPECT_TRUE(workbook.weeks().setPlan(action, samplePlan(family, pot)));
             EXPECT_TRUE(workbook.families().setUsualHours(action, family, {sampleHours().first()}));
-            EXPECT_TRUE(
-                workbook.weeks().addTemplate(action, sampleWeekTemplate(family, pot)));
+            EXPECT_TRUE(workbook.weeks().addTemplate(action, sampleWeekTemplate(family, pot)));
             EXPECT_TRUE(workbook.practice().addHandoutTemplate(action, sampleHandoutTemplate()));
             EXPECT_TRUE(workbook.practice().addLabelStock(action, sampleLabelStock()));
             return outcome(workbook.log().addEntry(action, sampleEntry(member, pot, {})));

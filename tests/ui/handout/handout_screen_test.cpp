@@ -5,7 +5,9 @@
 #include "ui/print/page_painter.h"
 #include "ui/shared/family_workbook.h"
 
+#include <QAbstractButton>
 #include <QAction>
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFile>
@@ -61,7 +63,7 @@ protected:
     FamilyWorkbook m_family;
     HandoutScreen m_screen;
     QList<qsizetype> m_printed;
-    Result<bool> m_printerAnswer = true;
+    Result<Printed> m_printerAnswer = Printed{true, {}};
 };
 
 } // namespace
@@ -78,13 +80,54 @@ TEST_F(HandoutScreenTest, OptionsChangeThePagesAtOnce) {
     choose(QStringLiteral("Names"), QStringLiteral("No names"));
     EXPECT_FALSE(words().contains(QStringLiteral("Ana")));
     const qsizetype before = pages().pages.size();
-    m_screen.findChild<QCheckBox*>()->setChecked(true);
+    for (QCheckBox* box : m_screen.findChildren<QCheckBox*>())
+        if (box->text().contains(QStringLiteral("arge print")))
+            box->setChecked(true);
     EXPECT_GT(pages().pages.size(), before);
     choose(QStringLiteral("Paper"), QStringLiteral("A4"));
     EXPECT_EQ(pages().paper, people::Paper::A4);
     m_screen.findChild<QPlainTextEdit*>()->setPlainText(QStringLiteral("Take it slowly."));
     QTest::qWait(400);
     EXPECT_TRUE(words().contains(QStringLiteral("Take it slowly.")));
+}
+
+TEST_F(HandoutScreenTest, TheLanguageChangesThePagesAndNothingElse) {
+    const auto labels = [this] {
+        QStringList texts;
+        for (const QAbstractButton* button : m_screen.findChildren<QAbstractButton*>())
+            texts << button->text();
+        for (const QAction* action : m_screen.actions())
+            texts << action->text() << action->statusTip();
+        return texts;
+    };
+    class : public QObject {
+    public:
+        bool eventFilter(QObject* /*watched*/, QEvent* event) override {
+            changes +=
+                event->type() == QEvent::LanguageChange || event->type() == QEvent::LocaleChange;
+            return false;
+        }
+        int changes = 0;
+    } watcher;
+    const QStringList before = labels();
+    const QLocale locale;
+    qApp->installEventFilter(&watcher);
+    choose(QStringLiteral("Language"), QStringLiteral("Español"));
+    QCoreApplication::processEvents();
+    qApp->removeEventFilter(&watcher);
+    EXPECT_TRUE(words().contains(QStringLiteral("La semana de un vistazo")));
+    EXPECT_TRUE(words().contains(QStringLiteral("página 1 de")));
+    EXPECT_FALSE(words().contains(QStringLiteral("Whom to call")));
+    EXPECT_EQ(labels(), before) << "the program itself goes on in English";
+    EXPECT_EQ(watcher.changes, 0);
+    EXPECT_EQ(QLocale(), locale);
+
+    m_screen.recordAsGiven();
+    choose(QStringLiteral("Language"), QStringLiteral("English"));
+    EXPECT_TRUE(words().contains(QStringLiteral("Whom to call")));
+    chooseGiven(0);
+    m_screen.openGiven();
+    EXPECT_TRUE(words().contains(QStringLiteral("página 1 de"))) << "as it was given";
 }
 
 TEST_F(HandoutScreenTest, SavesThePdfUnderAPlainName) {

@@ -9,6 +9,7 @@
 #include <QAction>
 #include <QComboBox>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableView>
 #include <QTest>
 #include <gtest/gtest.h>
@@ -68,6 +69,25 @@ TEST_F(FamilyPageTest, MeasuresChangeEveryField) {
     EXPECT_EQ(record().measures, quantity::MeasureSystem::Metric);
     EXPECT_EQ(field(QStringLiteral("altitude"))->text(), QStringLiteral("0 m"));
     EXPECT_TRUE(field(QStringLiteral("fridge"))->text().endsWith(QStringLiteral("L")));
+}
+
+TEST_F(FamilyPageTest, TheLanguageOfThePagesAndTheMostOfOneAnimalAreKept) {
+    auto* family = m_screen.findChild<FamilySection*>();
+    auto* language = qobject_cast<QComboBox*>(family->field(QStringLiteral("handoutLanguage")));
+    auto* most = qobject_cast<QSpinBox*>(family->field(QStringLiteral("mostOfOneAnimal")));
+    ASSERT_TRUE(language != nullptr && most != nullptr);
+    EXPECT_EQ(language->currentText(), QStringLiteral("English"));
+    EXPECT_EQ(most->text(), QStringLiteral("as often as it takes"));
+    language->setFocus();
+    QTest::keyClick(language, Qt::Key_Down);
+    EXPECT_EQ(record().handoutLanguage, QStringLiteral("es"));
+    EXPECT_EQ(language->currentText(), QStringLiteral("Español"));
+    most->setFocus();
+    QTest::keyClick(most, Qt::Key_Up);
+    QTest::keyClick(most, Qt::Key_Up);
+    EXPECT_EQ(record().mostOfOneAnimal, 2);
+    ASSERT_TRUE(m_family.workbook().undo());
+    EXPECT_EQ(most->value(), 1);
 }
 
 TEST_F(FamilyPageTest, UnknownZoneIsRefusedAndPutBack) {

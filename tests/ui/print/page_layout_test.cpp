@@ -149,6 +149,44 @@ TEST_F(PageLayoutTest, ShortLinesStandInColumns) {
     EXPECT_EQ(stripsOf(QStringLiteral("2 cups"), 3), 3) << "too few to be worth it";
 }
 
+TEST_F(PageLayoutTest, ColumnsOfLinesAreNotBrokenBetweenPages) {
+    for (int fill = 20; fill <= 45; ++fill) {
+        Card card = textCard(QStringLiteral("Long"), fill);
+        handout::Lines lines{handout::Lines::Sign::Number, {}};
+        for (int i = 1; i <= 12; ++i)
+            lines.items << QStringLiteral("step-%1.").arg(i);
+        card.blocks << lines;
+        for (int i = 0; i < 40; ++i)
+            card.blocks << handout::Paragraph{QStringLiteral("below")};
+        Document document;
+        document.cards << card;
+        const PageLayout layout = layOut(document);
+        for (int i = 2; i <= 12; ++i)
+            EXPECT_EQ(pagesWith(layout, QStringLiteral("step-%1.").arg(i)),
+                      pagesWith(layout, QStringLiteral("step-1.")))
+                << fill;
+    }
+}
+
+TEST_F(PageLayoutTest, RowsThatBelongTogetherStayOnOnePage) {
+    Card card{Card::Kind::LogSheet, QStringLiteral("Log"), {}, false};
+    handout::Table table;
+    table.header = {QStringLiteral("Day"), QStringLiteral("Amount")};
+    table.rowsTogether = 5;
+    for (int i = 0; i < 35; ++i)
+        table.rows << QList<handout::Cell>{{QStringLiteral("day-%1.").arg(i / 5)}, {}};
+    card.blocks << table;
+    Document document;
+    document.cards << card;
+    const PageLayout layout = layOut(document);
+    ASSERT_GE(layout.pages.size(), 2);
+    for (int day = 0; day < 7; ++day) {
+        const QString text = QStringLiteral("day-%1.").arg(day);
+        ASSERT_EQ(pagesWith(layout, text).size(), 1) << day;
+        EXPECT_EQ(wordsOf(layout, pagesWith(layout, text).first()).count(text), 5);
+    }
+}
+
 TEST_P(PageLayoutTest, AllIsInsideTheContentOrTheFooter) {
     for (const people::Paper paper : {people::Paper::Letter, people::Paper::A4}) {
         Document document = sampleDocument(12, 7);
@@ -157,7 +195,7 @@ TEST_P(PageLayoutTest, AllIsInsideTheContentOrTheFooter) {
         const PageLayout layout = layOut(document);
         const double width = printStyle(GetParam()).rule;
         const QRectF content = layout.content.adjusted(-width, -width, width, width);
-        for (const Drawing& page : layout.pages) {
+        for (const Page& page : layout.pages) {
             for (const BoxItem& box : page.boxes)
                 EXPECT_TRUE(content.contains(box.rect));
             for (const TextItem& text : page.texts) {

@@ -130,6 +130,18 @@ struct BlockTexts {
         for (const auto& pair : block.pairs)
             texts << pair.first << pair.second;
     }
+    void operator()(const Letterhead& block) const {
+        addText(texts, block.practice);
+        addText(texts, block.practitioner);
+        texts << block.contact;
+    }
+    void operator()(const LabelSheet& block) const {
+        for (const JarLabel& label : block.labels) {
+            addText(texts, label.title);
+            for (const Cell& line : label.lines)
+                addText(texts, line.text);
+        }
+    }
 };
 
 } // namespace

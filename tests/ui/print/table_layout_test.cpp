@@ -78,6 +78,20 @@ TEST_F(TableLayoutTest, RowsAreStackedWhenWordsDoNotFit) {
               QStringLiteral("Wednesday: 2 tbsp"));
 }
 
+TEST_F(TableLayoutTest, FieldsToWriteInStayFieldsWhenRowsAreStacked) {
+    handout::Table table = daysTable();
+    table.header << QStringLiteral("Reaction");
+    for (QList<handout::Cell>& row : table.rows)
+        row << handout::Cell();
+    const QList<Strip> strips = layOutTable(table, printStyle(true), 3000, 6000);
+    ASSERT_EQ(strips.size(), 14);
+    const Strip& field = strips.at(6);
+    EXPECT_EQ(field.drawing.texts.first().layout->text(), QStringLiteral("Reaction:"));
+    ASSERT_FALSE(field.drawing.rules.isEmpty());
+    EXPECT_GT(field.drawing.rules.first().to.x() - field.drawing.rules.first().from.x(), 1000)
+        << "a line for the pen";
+}
+
 TEST_F(TableLayoutTest, NoHeaderRowWithoutHeaders) {
     handout::Table table = daysTable();
     table.header.clear();

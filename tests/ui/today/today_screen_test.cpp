@@ -94,52 +94,6 @@ TEST_F(TodayScreenTest, attentionIsItsFindingsAndTheyLeadOn) {
     EXPECT_EQ(wanted.first().first().toString(), QStringLiteral("log"));
 }
 
-TEST_F(TodayScreenTest, aContainerLeavesTheStockByOneUndoableAction) {
-    addMember(m_family, QStringLiteral("Ana"));
-    kitchen::Pot legs;
-    legs.family = m_family;
-    legs.name = QStringLiteral("Chicken legs");
-    legs.water = quantity::Volume::fromQuarts(3);
-    legs.simmer = quantity::Duration::fromHours(2);
-    legs.cuts << kitchen::CutInPot{m_catalogue->cuts().front().id, quantity::Mass::fromPounds(3),
-                                   true};
-    act([&](store::Action& action) -> Outcome {
-        const auto pot = m_workbook->pots().addPot(action, legs);
-        if (!pot)
-            return passOn(pot);
-        kitchen::Batch batch;
-        batch.family = m_family;
-        batch.pot = *pot;
-        batch.day = m_today.addDays(-1);
-        batch.cooked.water = quantity::Volume::fromQuarts(3);
-        batch.cooked.simmer = quantity::Duration::fromHours(2);
-        const auto made = m_workbook->pots().addBatch(action, batch);
-        if (!made)
-            return passOn(made);
-        kitchen::Lot lot;
-        lot.batch = *made;
-        lot.container = QStringLiteral("jar 1");
-        lot.volume = quantity::Volume::fromCups(2);
-        lot.stored = m_today.addDays(-1);
-        lot.useBy = m_today.addDays(2);
-        return m_workbook->pots().addLot(action, lot).map([](LotId) {});
-    });
-    refresh();
-    QPushButton* gone = button(QStringLiteral("Thrown or given away"));
-    ASSERT_NE(gone, nullptr);
-    EXPECT_FALSE(gone->isEnabled()) << "nothing is chosen yet";
-    auto* table = m_screen->findChild<QTableView*>();
-    ASSERT_EQ(table->model()->rowCount(), 1);
-    table->setCurrentIndex(table->model()->index(0, 0));
-    gone->click();
-    EXPECT_TRUE(m_desk.told.isEmpty()) << m_desk.told.join(u'|').toStdString();
-    refresh();
-    EXPECT_EQ(table->model()->rowCount(), 0);
-    ASSERT_TRUE(m_workbook->undo());
-    refresh();
-    EXPECT_EQ(table->model()->rowCount(), 1);
-}
-
 TEST_F(TodayScreenTest, linesFollowTheMembers) {
     addMember(m_family, QStringLiteral("Ana"));
     addMember(m_family, QStringLiteral("Tom"));

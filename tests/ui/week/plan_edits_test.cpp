@@ -30,6 +30,29 @@ TEST_F(PlanEditsTest, PutAddsAtTheEndWithTheStartOfTheSamePot) {
     EXPECT_FALSE(withPot(m_plan, shank, monday).placements.last().start.isValid());
 }
 
+TEST_F(PlanEditsTest, WhatIsAtHomeStandsOnceAndNothingTakesItAway) {
+    using quantity::Mass;
+    const QString onion = QStringLiteral("onion");
+    m_plan = withAtHome(m_plan, onion, Mass::fromGrams(100));
+    m_plan = withAtHome(m_plan, QStringLiteral("salt"), Mass::fromGrams(5));
+    m_plan = withAtHome(m_plan, onion, Mass::fromGrams(300));
+    ASSERT_EQ(m_plan.atHome.size(), 2);
+    EXPECT_EQ(m_plan.atHome.last(), (week::AtHome{onion, Mass::fromGrams(300)}));
+    m_plan = withAtHome(m_plan, onion, {});
+    ASSERT_EQ(m_plan.atHome.size(), 1);
+    EXPECT_EQ(m_plan.atHome.first().item, QStringLiteral("salt"));
+}
+
+TEST_F(PlanEditsTest, AnExtraComesAtTheEndAndOneOfTwoAlikeGoes) {
+    const week::HouseholdExtra rice{QStringLiteral("rice"), week::ShopSection::Dry};
+    const week::HouseholdExtra soap{QStringLiteral("soap"), week::ShopSection::Household};
+    m_plan = withExtra(withExtra(withExtra(m_plan, rice), soap), rice);
+    EXPECT_EQ(m_plan.extras, (QList{rice, soap, rice}));
+    m_plan = withoutExtra(m_plan, rice);
+    EXPECT_EQ(m_plan.extras, (QList{rice, soap}));
+    EXPECT_EQ(withoutExtra(m_plan, {QStringLiteral("tea"), week::ShopSection::Dry}), m_plan);
+}
+
 TEST_F(PlanEditsTest, MoveRemoveAndStartTouchOnePlacement) {
     const QDate sunday = monday.addDays(6);
     EXPECT_EQ(withMove(m_plan, 1, sunday).placements.at(1),

@@ -3,7 +3,9 @@
 #include "ui/week/shopping_model.h"
 
 #include <QAbstractItemModelTester>
+#include <QFont>
 #include <QMimeData>
+#include <QSignalSpy>
 #include <gtest/gtest.h>
 
 namespace ladlework::ui {
@@ -105,28 +107,82 @@ TEST_F(WeekModelsTest, WhatIsFrozenAndThawedIsSaidInWords) {
                   "move 1 cup of Chicken legs, Monday from the freezer to the refrigerator")});
     EXPECT_EQ(week.days.at(4).shortMoves, QStringList{QStringLiteral("thaw 1 cup")});
 }
+namespace {
+/// Legs, onions that are all at home, garlic by the head, and rice that no pot asks for.
+week::ShoppingList aList() {
+    using quantity::Mass;
+    week::ShoppingItem legs;
+    legs.id = QStringLiteral("chicken-leg");
+    legs.name = QStringLiteral("chicken legs");
+    legs.needed = Mass::fromPounds(3);
+    legs.atHome = Mass::fromPounds(1);
+    legs.toBuy = Mass::fromPounds(2);
+    week::ShoppingItem garlic;
+    garlic.section = week::ShopSection::Vegetables;
+    garlic.id = QStringLiteral("garlic");
+    garlic.name = QStringLiteral("garlic");
+    garlic.needed = Mass::fromGrams(9);
+    garlic.neededPieces = 3;
+    garlic.pieceName = QStringLiteral("clove");
+    garlic.toBuy = Mass::fromOunces(2);
+    garlic.count = 1;
+    garlic.countName = QStringLiteral("head");
+    week::ShoppingItem onion = garlic;
+    onion.id = onion.name = QStringLiteral("onion");
+    onion.pieceName = onion.countName = QStringLiteral("medium onion");
+    onion.count = 0;
+    onion.toBuy = {};
+    onion.atHome = Mass::fromOunces(8);
+    week::ShoppingItem rice;
+    rice.section = week::ShopSection::Household;
+    rice.name = QStringLiteral("rice");
+    return {{legs, garlic, onion, rice}, 12.5, 1};
+}
+} // namespace
 
 TEST_F(WeekModelsTest, ShoppingStandsUnderItsSections) {
     ShoppingModel model;
     const QAbstractItemModelTester tester(&model,
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
-    week::ShoppingItem legs;
-    legs.name = QStringLiteral("chicken legs");
-    legs.mass = quantity::Mass::fromPounds(3);
-    week::ShoppingItem onion;
-    onion.section = week::ShoppingItem::Section::Vegetables;
-    onion.name = QStringLiteral("onion");
-    onion.mass = quantity::Mass::fromOunces(8);
-    onion.pieces = 2;
-    onion.pieceName = QStringLiteral("medium onions");
-    model.setItems({legs, onion}, quantity::MeasureSystem::UsCustomary);
-    ASSERT_EQ(model.rowCount(), 4);
-    EXPECT_TRUE(model.index(0).data(ShoppingModel::HeadingRole).toBool());
-    EXPECT_FALSE(model.flags(model.index(0)).testFlag(Qt::ItemIsSelectable));
-    EXPECT_EQ(model.index(1).data().toString(), QStringLiteral("chicken legs: 3 lb"));
-    EXPECT_TRUE(model.asText().contains(QStringLiteral("2 \u00d7 medium onions")));
-    model.setItems({}, quantity::MeasureSystem::UsCustomary);
+    model.setList(aList(), quantity::MeasureSystem::UsCustomary);
+    ASSERT_EQ(model.rowCount(), 7); // three headings
+    const auto text = [&model](int row, int column = ShoppingModel::ThingColumn) {
+        return model.index(row, column).data().toString();
+    };
+    EXPECT_TRUE(model.index(0, 0).data(ShoppingModel::HeadingRole).toBool());
+    EXPECT_FALSE(model.flags(model.index(0, 0)).testFlag(Qt::ItemIsSelectable));
+    EXPECT_EQ(text(1), QStringLiteral("chicken legs: 2 lb\n3 lb needed"));
+    EXPECT_EQ(text(1, ShoppingModel::AtHomeColumn), QStringLiteral("1 lb"));
+    EXPECT_EQ(text(3), QStringLiteral("garlic: 1 \u00d7 head (2 oz)\n3 \u00d7 clove needed"));
+    EXPECT_EQ(text(4), QStringLiteral("onion: at home\n3 \u00d7 medium onion needed"));
+    EXPECT_TRUE(model.index(4, 0).data(Qt::FontRole).value<QFont>().strikeOut());
+    EXPECT_EQ(text(5), QStringLiteral("For the house"));
+    EXPECT_EQ(text(6), QStringLiteral("rice"));
+    EXPECT_FALSE(
+        model.flags(model.index(6, ShoppingModel::AtHomeColumn)).testFlag(Qt::ItemIsEditable));
+    EXPECT_TRUE(model.asText().contains(QStringLiteral("  garlic: 1 \u00d7 head")));
+    model.setList({}, quantity::MeasureSystem::UsCustomary);
     EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST_F(WeekModelsTest, ShoppingAsksForWhatIsAtHomeAndKeepsItsRowsWhenItComesBack) {
+    ShoppingModel model;
+    const QAbstractItemModelTester tester(&model,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    week::ShoppingList list = aList();
+    model.setList(list, quantity::MeasureSystem::Metric);
+    QSignalSpy wanted(&model, &ShoppingModel::atHomeWanted);
+    QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    const QModelIndex cell = model.index(1, ShoppingModel::AtHomeColumn);
+    EXPECT_TRUE(model.setData(cell, 500.0, Qt::EditRole));
+    EXPECT_FALSE(model.setData(model.index(0, ShoppingModel::AtHomeColumn), 1.0, Qt::EditRole));
+    EXPECT_FALSE(model.setData(model.index(6, ShoppingModel::AtHomeColumn), 1.0, Qt::EditRole));
+    ASSERT_EQ(wanted.size(), 1);
+    EXPECT_EQ(wanted.first().first().toString(), QStringLiteral("chicken-leg"));
+    list.items[0].atHome = quantity::Mass::fromGrams(500);
+    model.setList(list, quantity::MeasureSystem::Metric);
+    EXPECT_EQ(reset.size(), 0);
+    EXPECT_EQ(cell.data().toString(), QStringLiteral("500 g"));
 }
 
 TEST_F(WeekModelsTest, PotsCanBeDragged) {

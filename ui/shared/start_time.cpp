@@ -1,4 +1,4 @@
-#include "ui/week/start_time.h"
+#include "ui/shared/start_time.h"
 
 #include <QCoreApplication>
 #include <QLocale>
