@@ -1,9 +1,7 @@
 #pragma once
 
-#include "week/free_hours.h"
+#include "ui/week/hours_of_day.h"
 
-#include <QDate>
-#include <QList>
 #include <QWidget>
 
 class QAction;
@@ -15,16 +13,6 @@ class QVBoxLayout;
 namespace ladlework::ui {
 
 class FreeHoursRow;
-
-/// What the line of a day shows.
-struct DayHoursShown {
-    QDate day;
-    QList<week::FreeHours> hours; ///< in force on the day
-    bool own = false;             ///< they are the day's own, not the usual ones
-    bool toldAtAll = true;        ///< false: the family has no usual hours yet
-    bool past = false;
-    quantity::Duration longest; ///< what the longest pot needs: the length of new hours
-};
 
 /// The free hours of the day one is on, in one line: since when, how long, how many pots; back to
 /// the usual ones, no cooking, lock. Changes nothing itself.

@@ -1,9 +1,9 @@
 #include "ui/week/free_hours_row.h"
 
 #include "ui/paint/theme.h"
+#include "ui/shared/start_time.h"
 #include "ui/shared/text_field.h"
 #include "ui/shared/wheel_guard.h"
-#include "ui/shared/start_time.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>

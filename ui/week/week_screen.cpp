@@ -1,6 +1,5 @@
 #include "ui/week/week_screen.h"
 
-#include "casebook/retry_steps.h"
 #include "ui/paint/theme.h"
 #include "ui/shared/action_button.h"
 #include "ui/shared/start_time.h"
@@ -14,9 +13,8 @@
 #include "ui/week/pot_chooser.h"
 #include "ui/week/shopping_panel.h"
 #include "ui/week/week_board.h"
+#include "ui/week/week_notes.h"
 #include "ui/week/week_planning.h"
-#include "week/cooking_time.h"
-#include "week/week_findings.h"
 #include "week/week_solver.h"
 
 #include <QAction>
@@ -26,8 +24,6 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QScrollArea>
-#include <algorithm>
-#include <cmath>
 
 namespace ladlework::ui {
 
@@ -35,31 +31,6 @@ namespace {
 
 constexpr int sideCharacters = 34;
 constexpr int leastBoardSteps = 24;
-/// What new free hours of a day begin with where no pot tells how long cooking takes.
-constexpr double usualHours = 4;
-
-QString weekdayInWords(QDate day) {
-    return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
-}
-
-/// What the longest pot of the family needs, in whole half hours.
-quantity::Duration longestPot(const casebook::Casebook& casebook) {
-    quantity::Duration longest;
-    for (const kitchen::Pot& pot : casebook.records().pots)
-        longest = std::max(longest, week::cookingTime(pot).total);
-    if (longest <= quantity::Duration())
-        return quantity::Duration::fromHours(usualHours);
-    return quantity::Duration::fromHours(std::ceil(longest.toHours() * 2) / 2);
-}
-
-/// Findings count days from the first that is planned; the screen from Monday.
-Findings fromMonday(Findings findings, qint64 over) {
-    const QString day = QStringLiteral("day:");
-    for (Finding& finding : findings)
-        if (finding.field.startsWith(day))
-            finding.field = day + QString::number(finding.field.mid(day.size()).toInt() + over);
-    return findings;
-}
 
 QString changedMeanwhile() {
     return WeekScreen::tr("Something changed while the week was planned. Plan it again.");
@@ -338,10 +309,7 @@ void WeekScreen::showBoard() {
     m_lookNs = took.nsecsElapsed();
     m_board->show(book(), shown, ahead, solution);
     m_board->model()->setProposed(proposed, m_changes.plan());
-    const qint64 over = shown.start.daysTo(ahead.start);
-    setFindings(
-        fromMonday(week::weekFindings(ahead.problem, solution, ahead.start, measures()), over) +
-        retries());
+    setFindings(weekNotes(book(), shown.start, ahead, solution));
 }
 
 void WeekScreen::showPreview(const std::optional<BoardDrop>& drop) {
@@ -363,25 +331,6 @@ void WeekScreen::planWeek() {
     m_planning->start(sharedBook(), m_changes.plan());
 }
 
-/// The new tries of the week, each as a note.
-Findings WeekScreen::retries() const {
-    const QDate monday = m_stepper->week();
-    Findings findings;
-    for (const casebook::RetryStep& step :
-         casebook::retrySteps(book(), monday, monday.addDays(week::daysAWeek - 1))) {
-        Finding finding;
-        finding.code = QStringLiteral("retry-step");
-        finding.text = tr("%1: %2 tries %3 of stock with %4 (step %5 of %6).")
-                           .arg(weekdayInWords(step.day), step.standing->member.name,
-                                quantity::printVolume(step.amount, measures()), step.what)
-                           .arg(step.step + 1)
-                           .arg(step.plan->steps.size());
-        finding.field = QStringLiteral("tolerances");
-        findings.append(finding);
-    }
-    return findings;
-}
-
 QDate WeekScreen::currentDay() const {
     const QModelIndex current = m_board->view()->currentIndex();
     return m_board->model()->dayOf(current.isValid() ? current.column() : 0);
@@ -391,14 +340,7 @@ void WeekScreen::followDay() {
     const QDate day = currentDay();
     m_chooser->setDay(day);
     const week::WeekPlan plan = m_changes.plan();
-    const QList<week::UsualHours>& usual = book().records().usualHours;
-    DayHoursShown shown;
-    shown.day = day;
-    shown.hours = week::hoursOn(plan, usual, day);
-    shown.own = hasOwnHours(plan, day);
-    shown.toldAtAll = !usual.isEmpty();
-    shown.past = day < book().today();
-    shown.longest = longestPot(book());
+    const DayHoursShown shown = hoursOfDay(book(), plan, day);
     m_hours->showDay(shown);
     m_lock->setEnabled(!shown.past);
     m_lock->setChecked(plan.lockedDays.contains(day));

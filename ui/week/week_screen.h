@@ -62,7 +62,6 @@ private:
     void showWeek();
     void showBoard();
     void showPreview(const std::optional<BoardDrop>& drop);
-    [[nodiscard]] Findings retries() const;
     void showPots();
     [[nodiscard]] QDate currentDay() const;
     /// A proposal is on the board: gives it up, for its pots are not those of the plan.
