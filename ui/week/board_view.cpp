@@ -45,8 +45,8 @@ void BoardView::setRowHeights() {
     const int filled = std::max(1, m_model->filledRows());
     bool changed = false;
     for (int row = 0; row < m_model->rowCount(); ++row) {
-        const int height = row < filled ? BoardDelegate::heightFor(*this)
-                                        : BoardDelegate::emptyHeightFor(*this);
+        const int height =
+            row < filled ? BoardDelegate::heightFor(*this) : BoardDelegate::emptyHeightFor(*this);
         changed = changed || rowHeight(row) != height;
         setRowHeight(row, height);
     }
@@ -60,7 +60,8 @@ QSize BoardView::sizeHint() const {
 }
 
 QSize BoardView::minimumSizeHint() const {
-    const int column = fontMetrics().horizontalAdvance(tr("makes 2\u00be quarts")) + step(*this);
+    const int column =
+        fontMetrics().horizontalAdvance(tr("makes 2\u00be quarts")) + 3 * step(*this) / 2;
     return {week::daysAWeek * column + 2 * frameWidth(), sizeHint().height()};
 }
 

@@ -9,7 +9,6 @@
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace ladlework::ui {
@@ -29,8 +28,18 @@ DayHoursBar::DayHoursBar(QAction* lock, QWidget* parent)
     m_none->setToolTip(tr("Nothing is planned on this day"));
     m_add->setToolTip(tr("More free time on this day"));
     m_members->setToolTip(tr("Opens Members, where the family's usual free hours are set"));
-    auto* locking = new QToolButton;
-    locking->setDefaultAction(lock);
+    auto* locking = new QPushButton(lock->text());
+    locking->setCheckable(true);
+    locking->setToolTip(QStringLiteral("%1 (%2)").arg(
+        lock->statusTip(), lock->shortcut().toString(QKeySequence::NativeText)));
+    const auto follow = [locking, lock] {
+        locking->setEnabled(lock->isEnabled());
+        locking->setChecked(lock->isChecked());
+        locking->setText(lock->isChecked() ? tr("Locke&d") : lock->text());
+    };
+    connect(lock, &QAction::changed, locking, follow);
+    connect(locking, &QPushButton::clicked, lock, &QAction::trigger);
+    follow();
     row->addWidget(m_day);
     row->addWidget(m_words);
     row->addLayout(m_column);
@@ -77,14 +86,13 @@ void DayHoursBar::showDay(const DayHoursShown& shown) {
 }
 
 void DayHoursBar::fillWords() {
-    m_day->setText(tr("%1:").arg(
-        QLocale().toString(m_shown.day, QStringLiteral("dddd d MMMM"))));
+    m_day->setText(tr("%1:").arg(QLocale().toString(m_shown.day, QStringLiteral("dddd d MMMM"))));
     QString words;
     if (m_shown.past)
         words = tr("this day is over");
     else if (m_shown.hours.isEmpty())
-        words = m_shown.own || m_shown.toldAtAll ? tr("no cooking")
-                                                 : tr("no free hours are told yet");
+        words =
+            m_shown.own || m_shown.toldAtAll ? tr("no cooking") : tr("no free hours are told yet");
     m_words->setText(words);
     m_words->setVisible(!words.isEmpty());
 }

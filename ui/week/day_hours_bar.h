@@ -23,7 +23,7 @@ struct DayHoursShown {
     bool own = false;             ///< they are the day's own, not the usual ones
     bool toldAtAll = true;        ///< false: the family has no usual hours yet
     bool past = false;
-    quantity::Duration longest;   ///< what the longest pot needs: the length of new hours
+    quantity::Duration longest; ///< what the longest pot needs: the length of new hours
 };
 
 /// The free hours of the day one is on, in one line: since when, how long, how many pots; back to

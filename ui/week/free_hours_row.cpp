@@ -3,7 +3,7 @@
 #include "ui/paint/theme.h"
 #include "ui/shared/text_field.h"
 #include "ui/shared/wheel_guard.h"
-#include "ui/week/start_time.h"
+#include "ui/shared/start_time.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -51,6 +51,7 @@ FreeHoursRow::FreeHoursRow(QWidget* parent)
         Q_EMIT changed(m_hours);
     });
     connect(m_remove, &QToolButton::clicked, this, &FreeHoursRow::removeWanted);
+    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
     WheelGuard::protect(*this);
 }
 

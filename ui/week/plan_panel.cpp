@@ -8,13 +8,14 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QToolButton>
+#include <algorithm>
 
 namespace ladlework::ui {
 
 namespace {
 
 /// More than these are shown on request.
-constexpr int hintsAtOnce = 2;
+constexpr qsizetype hintsAtOnce = 1;
 constexpr int barCharacters = 14;
 
 QString linkWords(const QString& screen) {
@@ -60,6 +61,25 @@ PlanPanel::PlanPanel(QWidget* parent)
     connect(m_cancel, &QPushButton::clicked, this, &PlanPanel::cancelWanted);
     connect(m_close, &QToolButton::clicked, this, &PlanPanel::clear);
     clear();
+}
+
+void PlanPanel::fitHeight() {
+    const int height = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
+                                                     : layout()->totalSizeHint().height();
+    if (height != this->height())
+        setFixedHeight(height);
+}
+
+void PlanPanel::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    fitHeight();
+}
+
+bool PlanPanel::event(QEvent* event) {
+    const bool handled = QFrame::event(event);
+    if (event->type() == QEvent::LayoutRequest)
+        fitHeight();
+    return handled;
 }
 
 QString PlanPanel::words() const {
@@ -130,26 +150,29 @@ QWidget* PlanPanel::makeHint(const PlanHint& hint) {
     return line;
 }
 
+QWidget* PlanPanel::makeMore() {
+    auto* more = new QPushButton(tr("%1 more").arg(m_hints.size() - hintsAtOnce));
+    more->setFlat(true);
+    more->setToolTip(tr("Shows what else is in the way and would help"));
+    connect(more, &QPushButton::clicked, this, [this] {
+        m_all = true;
+        fillHints();
+        m_close->setFocus();
+    });
+    return more;
+}
+
 void PlanPanel::fillHints() {
     while (QLayoutItem* item = m_lines->takeAt(0)) {
         item->widget()->deleteLater();
         item->widget()->hide();
         delete item;
     }
-    const qsizetype shown = m_all ? m_hints.size() : qMin<qsizetype>(m_hints.size(), hintsAtOnce);
+    const qsizetype shown = m_all ? m_hints.size() : std::min(m_hints.size(), hintsAtOnce);
     for (qsizetype index = 0; index < shown; ++index)
         m_lines->addWidget(makeHint(m_hints.at(index)));
-    if (shown < m_hints.size()) {
-        auto* more = new QPushButton(
-            tr("%1 more that would help").arg(m_hints.size() - shown));
-        more->setFlat(true);
-        connect(more, &QPushButton::clicked, this, [this] {
-            m_all = true;
-            fillHints();
-            m_close->setFocus();
-        });
-        m_lines->addWidget(more, 0, Qt::AlignLeft);
-    }
+    if (shown < m_hints.size())
+        m_lines->itemAt(m_lines->count() - 1)->widget()->layout()->addWidget(makeMore());
     m_list->setVisible(!m_hints.isEmpty());
 }
 

@@ -25,6 +25,9 @@ public:
     void showResult(const QString& words, const QList<PlanHint>& hints, bool searching = false);
     void clear();
 
+    /// Its height is fixed to what its words need at its width, so that a screen with it does not
+    /// take its own height from its width.
+    [[nodiscard]] bool hasHeightForWidth() const override { return false; }
     [[nodiscard]] QString words() const;
     [[nodiscard]] const QList<PlanHint>& hints() const { return m_hints; }
     [[nodiscard]] bool isWorking() const;
@@ -35,9 +38,15 @@ Q_SIGNALS:
     /// "members", "pots", "hours".
     void screenWanted(const QString& screen);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
+
 private:
+    void fitHeight();
     void fillHints();
     QWidget* makeHint(const PlanHint& hint);
+    QWidget* makeMore();
     void tell(const QString& words);
 
     QList<PlanHint> m_hints;

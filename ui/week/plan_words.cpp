@@ -79,8 +79,9 @@ QString whoIsShort(const week::WeekProblem& problem, const week::WeekSolution& s
         for (const std::vector<Volume>& day : solution.shortBy)
             missing += day[drinker];
         if (missing > noticeable)
-            who << Words::tr("%1 by %2").arg(problem.drinkers[drinker].name,
-                                             quantity::printVolume(missing, measures));
+            who << Words::tr("%1 by %2")
+                       .arg(problem.drinkers[drinker].name,
+                            quantity::printVolume(missing, measures));
     }
     return who.isEmpty() ? Words::tr("nobody is short") : Words::tr("short: %1").arg(listed(who));
 }
@@ -110,15 +111,23 @@ QString potName(const casebook::Casebook& casebook, PotId id) {
     return pot != nullptr ? pot->name : Words::tr("A pot");
 }
 
-/// What keeps the pots of the family from being planned.
+/// The pots that cannot be planned, in one line: why, when it is one; else Pots tells of each.
 QList<PlanHint> leftOut(const casebook::Casebook& casebook, const casebook::WeekAhead& ahead) {
-    QList<PlanHint> found;
-    for (const casebook::UnfitPot& unfit : ahead.unfit)
-        found << PlanHint{
-            Words::tr("%1 was left out: %2").arg(potName(casebook, unfit.pot), unfit.why),
-            Words::tr("Change the pot, or choose a larger vessel for it."),
-            QStringLiteral("pots")};
-    return found;
+    const QString pots = QStringLiteral("pots");
+    constexpr qsizetype mostNamed = 3;
+    const qsizetype count = ahead.unfit.size();
+    if (count == 0)
+        return {};
+    if (count == 1)
+        return {{Words::tr("%1 was left out.").arg(potName(casebook, ahead.unfit.first().pot)),
+                 ahead.unfit.first().why, pots}};
+    QStringList names;
+    for (const casebook::UnfitPot& unfit : ahead.unfit.mid(0, mostNamed))
+        names << potName(casebook, unfit.pot);
+    if (count > mostNamed)
+        names << Words::tr("%1 more").arg(count - mostNamed);
+    return {{Words::tr("%1 pots were left out: %2.").arg(count).arg(listed(names)),
+             Words::tr("Pots says what is wrong with each."), pots}};
 }
 
 PlanHint noTime(const casebook::Casebook& casebook, const week::WeekPlan& plan,

@@ -61,6 +61,7 @@ QTableView* WeekBoard::makeTable() {
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     table->horizontalHeader()->hide();
     table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table->verticalHeader()->setTextElideMode(Qt::ElideRight);
     table->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignTop);
     return table;
 }

@@ -211,9 +211,10 @@ void WeekPicture::paintWords(QPainter& painter, const Colours& colours, const Sh
         warn(tr("spoils %1").arg(printed(day.spoilt)));
 
     painter.setPen(colours.quietInk);
+    const Volume left = day.inFridge + day.inFreezer;
     const QRectF below(box.left(), box.bottom() - 2 * line, box.width(), line);
     painter.drawText(below, Qt::AlignLeft | Qt::AlignVCenter,
-                     tr("left %1").arg(printed(day.inFridge + day.inFreezer)));
+                     left > noticeable ? tr("left %1").arg(printed(left)) : tr("left nothing"));
     painter.drawText(below.translated(0, line), Qt::AlignLeft | Qt::AlignVCenter,
                      tr("drinks %1").arg(printed(day.served)));
 }

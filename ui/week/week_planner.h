@@ -29,7 +29,8 @@ public:
     void cancel();
     [[nodiscard]] bool isBusy() const { return m_wanted != 0; }
 
-    /// Of the solve, for all levels together, in seconds; after that the best plan so far is the answer.
+    /// Of the solve, for all levels together, in seconds; after that the best plan so far is the
+    /// answer.
     void setLimit(double seconds) { m_seconds = seconds; }
 
 Q_SIGNALS:
@@ -53,8 +54,8 @@ private:
     void threadEnded();
 
     double m_seconds;
-    quint64 m_last = 0;   ///< number of the latest run
-    quint64 m_wanted = 0; ///< the run whose results are wanted; 0: none
+    quint64 m_last = 0;                      ///< number of the latest run
+    quint64 m_wanted = 0;                    ///< the run whose results are wanted; 0: none
     std::optional<week::WeekProblem> m_next; ///< begins when the thread has ended
     bool m_running = false;
     std::jthread m_thread;

@@ -51,7 +51,7 @@ private:
     week::WeekPlan m_plan;
     casebook::WeekAhead m_ahead;
     std::optional<week::WeekPlan> m_proposal;
-    QString m_result; ///< what was proven, while ways out are still looked for
+    QString m_result;      ///< what was proven, while ways out are still looked for
     bool m_stands = false; ///< the panel shows a result
 };
 

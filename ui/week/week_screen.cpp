@@ -22,9 +22,9 @@
 #include <QAction>
 #include <QBoxLayout>
 #include <QElapsedTimer>
+#include <QHideEvent>
 #include <QLocale>
 #include <QPushButton>
-#include <QHideEvent>
 #include <QScrollArea>
 #include <algorithm>
 #include <cmath>
@@ -34,6 +34,7 @@ namespace ladlework::ui {
 namespace {
 
 constexpr int sideCharacters = 34;
+constexpr int leastBoardSteps = 24;
 /// What new free hours of a day begin with where no pot tells how long cooking takes.
 constexpr double usualHours = 4;
 
@@ -129,9 +130,7 @@ void WeekScreen::makeActions() {
     QAction* put =
         addScreenAction(tr("P&ut a pot on the day"), tr("Choose a pot for the day you are on"),
                         QKeySequence(Qt::Key_Insert));
-    connect(put, &QAction::triggered, this, [this] {
-        chooseFor(currentDay());
-    });
+    connect(put, &QAction::triggered, this, [this] { chooseFor(currentDay()); });
     QAction* off = addScreenAction(
         tr("&Take the pot off"), tr("Takes the chosen pot off its day (Delete, in the week)"), {});
     connect(off, &QAction::triggered, this,
@@ -168,6 +167,9 @@ QWidget* WeekScreen::makeMain() {
     auto* scroll = new QScrollArea;
     scroll->setWidget(m_board);
     scroll->setWidgetResizable(true);
+    // It takes what the lines above it leave: they must not push the screen into scrolling.
+    scroll->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    scroll->setMinimumHeight(leastBoardSteps * step(*this));
     scroll->setFocusPolicy(Qt::NoFocus);
     column->addWidget(scroll, 1);
     return main;

@@ -38,8 +38,8 @@ TEST_F(PlanWordsTest, ProgressSaysBestAndBound) {
     EXPECT_TRUE(words.contains(QStringLiteral("fewest cookings (4 of 7)"))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("Best so far 5 cookings")));
     EXPECT_TRUE(words.contains(QStringLiteral("no plan is below 4 cookings")));
-    EXPECT_TRUE(progressWords(*m_book, {0, 7, 236.588, 0})
-                    .contains(QStringLiteral("Best so far 1 cup")))
+    EXPECT_TRUE(
+        progressWords(*m_book, {0, 7, 236.588, 0}).contains(QStringLiteral("Best so far 1 cup")))
         << "volumes are told in mL";
     EXPECT_FALSE(progressWords(*m_book, {3, 7, 1e300, 4}).contains(QStringLiteral("Best")));
 }
@@ -64,8 +64,7 @@ TEST_F(PlanWordsTest, ShortWeekNamesWhoAndTheWaysOut) {
     EXPECT_TRUE(resultWords(*m_book, ahead.problem, solution)
                     .contains(QStringLiteral("Short: Ana by 6 cups")))
         << resultWords(*m_book, ahead.problem, solution).toStdString();
-    const QList<PlanHint> found =
-        hints(*m_book, ahead, week::waysOut(ahead.problem, solution));
+    const QList<PlanHint> found = hints(*m_book, ahead, week::waysOut(ahead.problem, solution));
     ASSERT_FALSE(found.isEmpty());
     for (const PlanHint& hint : found) {
         EXPECT_FALSE(hint.what.isEmpty());
@@ -84,18 +83,27 @@ TEST_F(PlanWordsTest, EachObstacleIsASentenceWithAWayToMendIt) {
         std::function<void(casebook::WeekAhead&)> spoil;
     };
     const Case cases[] = {
-        {"no members", "members", [](auto& ahead) { ahead.members.clear(); }},
+        {"no members", "members",
+         [](auto& ahead) {
+             ahead.members.clear();
+         }},
         {"Nobody in this family drinks", "members",
-         [](auto& ahead) { ahead.problem.drinkers[0].perDay.assign(7, quantity::Volume()); }},
-        {"too big for its vessel", "pots",
+         [](auto& ahead) {
+             ahead.problem.drinkers[0].perDay.assign(7, quantity::Volume());
+         }},
+        {"None of the pots can be planned", "pots",
          [](auto& ahead) {
              ahead.problem.pots.clear();
              ahead.unfit = {{PotId{1}, QStringLiteral("too big for its vessel")}};
          }},
         {"may have any of the pots", "pots",
-         [](auto& ahead) { ahead.problem.pots[0].may = {false}; }},
+         [](auto& ahead) {
+             ahead.problem.pots[0].may = {false};
+         }},
         {"not told when it is free", "members",
-         [](auto& ahead) { ahead.problem.slots.clear(); }},
+         [](auto& ahead) {
+             ahead.problem.slots.clear();
+         }},
     };
     for (const Case& one : cases) {
         casebook::WeekAhead ahead = good;
@@ -120,7 +128,11 @@ TEST_F(PlanWordsTest, NoRoomAtAllIsSaid) {
     const QList<PlanHint> found = hints(*m_book, ahead, {});
     ASSERT_EQ(found.size(), 2);
     EXPECT_TRUE(found.first().what.contains(QStringLiteral("no room")));
-    EXPECT_TRUE(found.last().what.contains(QStringLiteral("Beef shank was left out")));
+    EXPECT_EQ(found.last().what, QStringLiteral("Beef shank was left out."));
+    EXPECT_EQ(found.last().wouldHelp, QStringLiteral("It boils over."));
+    ahead.unfit << casebook::UnfitPot{m_family.chicken, QStringLiteral("It boils dry.")};
+    EXPECT_EQ(hints(*m_book, ahead, {}).last().what,
+              QStringLiteral("2 pots were left out: Beef shank and Chicken legs."));
 }
 
 } // namespace ladlework::ui

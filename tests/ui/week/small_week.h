@@ -52,8 +52,8 @@ inline casebook::WeekAhead longWeek() {
         week::Drinking drinker;
         drinker.name = QStringLiteral("Drinker %1").arg(who);
         for (int day = 0; day < problem.days; ++day)
-            drinker.perDay.push_back(Volume::fromMillilitres(
-                90.0 + 13.0 * static_cast<double>(who) + 7.0 * (day % 5)));
+            drinker.perDay.push_back(
+                Volume::fromMillilitres(90.0 + 13.0 * static_cast<double>(who) + 7.0 * (day % 5)));
         problem.drinkers.push_back(std::move(drinker));
     }
     for (std::size_t which = 0; which < pots; ++which) {

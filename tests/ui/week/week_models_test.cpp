@@ -98,8 +98,8 @@ TEST_F(WeekModelsTest, WhatIsFrozenAndThawedIsSaidInWords) {
     week::WeekSolution solution = week::serveSettled(ahead.problem);
     solution.freezing = {{0, {week::StockSource::Kind::Cooking, 0}, Volume::fromCups(1)}};
     solution.thawing = {{4, {week::StockSource::Kind::Cooking, 0}, Volume::fromCups(1)}};
-    const WeekShown week = shownWeek(QDate(2026, 11, 2), ahead, solution,
-                                     quantity::MeasureSystem::UsCustomary);
+    const WeekShown week =
+        shownWeek(QDate(2026, 11, 2), ahead, solution, quantity::MeasureSystem::UsCustomary);
     EXPECT_EQ(week.days.at(0).moves,
               QStringList{QStringLiteral("freeze 1 cup of Chicken legs, Monday")});
     EXPECT_EQ(week.days.at(4).moves,

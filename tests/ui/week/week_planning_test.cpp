@@ -37,8 +37,7 @@ protected:
     void setUsual(const QList<int>& weekdays) {
         QList<week::UsualHours> usual;
         for (const int weekday : weekdays)
-            usual << week::UsualHours{
-                weekday, {QTime(9, 0), quantity::Duration::fromHours(8), 1}};
+            usual << week::UsualHours{weekday, {QTime(9, 0), quantity::Duration::fromHours(8), 1}};
         ASSERT_TRUE(m_family.workbook().act(QStringLiteral("Set hours"), [&](auto& action) {
             return m_family.workbook().families().setUsualHours(action, m_family.family, usual);
         }));
@@ -73,14 +72,16 @@ TEST_F(WeekPlanningTest, WeekIsPlannedByKeysAsOneStep) {
     planByKeys();
     EXPECT_TRUE(m_screen->planning()->isBusy());
     EXPECT_TRUE(m_panel->isWorking());
-    ASSERT_TRUE(QTest::qWaitFor([this] { return m_screen->planning()->proposal().has_value() ||
-                                                !m_screen->planning()->isBusy(); }));
+    ASSERT_TRUE(QTest::qWaitFor([this] {
+        return m_screen->planning()->proposal().has_value() || !m_screen->planning()->isBusy();
+    }));
     ASSERT_TRUE(waitForEnd());
     EXPECT_FALSE(stored().placements.isEmpty());
     for (const week::Placement& placement : stored().placements)
         EXPECT_EQ(placement.start, QTime(9, 0)) << "when the free hours begin";
     EXPECT_EQ(lastSentence(), QStringLiteral("Planned the week of 2 November"));
-    EXPECT_TRUE(m_panel->words().startsWith(QStringLiteral("Proven"))) << qPrintable(m_panel->words());
+    EXPECT_TRUE(m_panel->words().startsWith(QStringLiteral("Proven")))
+        << qPrintable(m_panel->words());
     EXPECT_EQ(m_model->plan().placements, stored().placements);
     ASSERT_TRUE(m_family.workbook().undo());
     EXPECT_TRUE(stored().placements.isEmpty()) << "one step";
@@ -117,8 +118,7 @@ TEST_F(WeekPlanningTest, PlanLockMovePlanAgain) {
     ASSERT_EQ(moved.day, day(column + 1));
     QTest::keyClick(m_view, Qt::Key_D, Qt::ControlModifier);
     EXPECT_EQ(stored().lockedDays, QList<QDate>{moved.day});
-    EXPECT_TRUE(
-        m_model->headerData(column + 1, Qt::Horizontal, BoardModel::LockedRole).toBool());
+    EXPECT_TRUE(m_model->headerData(column + 1, Qt::Horizontal, BoardModel::LockedRole).toBool());
     planByKeys();
     ASSERT_TRUE(waitForEnd());
     EXPECT_TRUE(stored().placements.contains(moved)) << "the locked day is as it was";
@@ -195,8 +195,7 @@ TEST_F(WeekPlanningTest, HoursOfADayAreItsOwnAndUsualAgain) {
               QStringLiteral("8 h free"));
     EXPECT_EQ(m_model->headerData(3, Qt::Horizontal, BoardModel::HoursRole).toString(),
               QStringLiteral("no time"));
-    EXPECT_TRUE(
-        m_model->headerData(0, Qt::Horizontal, BoardModel::HoursRole).toString().isEmpty())
+    EXPECT_TRUE(m_model->headerData(0, Qt::Horizontal, BoardModel::HoursRole).toString().isEmpty())
         << "Monday is over";
     QTest::keyClick(m_screen->hoursBar()->noneButton(), Qt::Key_Space);
     EXPECT_EQ(lastSentence(), QStringLiteral("No cooking on Wednesday 4 November"));

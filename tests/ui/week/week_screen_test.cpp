@@ -81,8 +81,10 @@ TEST_F(WeekScreenTest, ReckoningFollowsAtOnce) {
     QSignalSpy changed(&m_screen, &FamilyScreen::findingsChanged);
     m_screen.putPot(m_family.beef, day(2));
     EXPECT_TRUE(servings->isShort(servings->index(0, 2))) << "one pot is a little too small";
-    EXPECT_TRUE(servings->index(0, 2).data(Qt::ToolTipRole).toString().contains(
-        QStringLiteral("Beef shank, Wednesday")));
+    EXPECT_TRUE(servings->index(0, 2)
+                    .data(Qt::ToolTipRole)
+                    .toString()
+                    .contains(QStringLiteral("Beef shank, Wednesday")));
     m_screen.putPot(m_family.beef, day(2));
     EXPECT_LT(shortage(), before) << "two pots are enough for the day";
     EXPECT_FALSE(servings->isShort(servings->index(0, 2)));
