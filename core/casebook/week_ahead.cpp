@@ -293,7 +293,7 @@ void WeekAheadMaker::addSlots(WeekAhead& week, const week::WeekPlan& plan) const
             continue;
         for (const week::FreeHours& hours :
              week::hoursOn(plan, m_casebook.records().usualHours, date))
-            week.problem.slots.push_back({day, hours.length, hours.pots});
+            week.problem.freeTimes.push_back({day, hours.length, hours.pots});
     }
 }
 

@@ -130,7 +130,7 @@ bool Greedy::fits(int day, std::size_t pot) const {
         if (length > m_problem.pots[pot].total)
             continue;
         int places = 0;
-        for (const CookingSlot& slot : m_problem.slots)
+        for (const CookingSlot& slot : m_problem.freeTimes)
             if (slot.day == day && slot.length >= length)
                 places += slot.pots;
         int needed = 1;

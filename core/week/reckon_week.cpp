@@ -90,7 +90,7 @@ void readSlot(JsonReader& reader, WeekInput& input) {
     slot.day = reader.integer(u"day"_s, 0, input.problem.days - 1);
     slot.length = Duration::fromMinutes(reader.number(u"minutes"_s, 0, mostMinutes));
     slot.pots = reader.integer(u"pots"_s, 0, mostPots);
-    input.problem.slots.push_back(slot);
+    input.problem.freeTimes.push_back(slot);
 }
 
 void readLot(JsonReader& reader, WeekInput& input) {

@@ -75,7 +75,7 @@ QString changeInWords(const WeekProblem& problem, const WayOut& way,
 QString whatIsInTheWay(const WeekProblem& problem, const WayOut& way) {
     switch (way.kind) {
     case WayOut::Kind::MoreSlots:
-        return problem.slots.empty() ? Words::tr("There is no free time for cooking.")
+        return problem.freeTimes.empty() ? Words::tr("There is no free time for cooking.")
                                      : Words::tr("There is too little free time for cooking.");
     case WayOut::Kind::LongerSlots:
         return Words::tr("The free time is too short for some pots.");

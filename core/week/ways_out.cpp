@@ -152,13 +152,13 @@ void Search::tryLongerSlots() {
         longest = std::max(longest, pot.total);
     const auto lengthened = [&](const std::set<int>& days) {
         WeekProblem changed = m_problem;
-        for (CookingSlot& slot : changed.slots)
+        for (CookingSlot& slot : changed.freeTimes)
             if (days.contains(slot.day))
                 slot.length = std::max(slot.length, longest);
         return changed;
     };
     std::set<int> days;
-    for (const CookingSlot& slot : m_problem.slots)
+    for (const CookingSlot& slot : m_problem.freeTimes)
         if (slot.length < longest && slot.pots > 0)
             days.insert(slot.day);
     if (days.empty())

@@ -148,7 +148,7 @@ void ModelMaker::addCookings() {
             if (!anyone(m_problem.pots[pot].may))
                 continue;
             int most = m_elastic.cookings ? mostPotsAtOnce : 0;
-            for (const CookingSlot& slot : m_problem.slots)
+            for (const CookingSlot& slot : m_problem.freeTimes)
                 if (slot.day == day && slot.length >= m_problem.pots[pot].total)
                     most += slot.pots;
             if (most > 0)
@@ -176,7 +176,7 @@ void ModelMaker::addSlotRows() {
         for (auto length = byLength.rbegin(); length != byLength.rend(); ++length) {
             longer.insert(longer.end(), length->second.begin(), length->second.end());
             double places = 0;
-            for (const CookingSlot& slot : m_problem.slots)
+            for (const CookingSlot& slot : m_problem.freeTimes)
                 if (slot.day == day && slot.length.toMinutes() >= length->first)
                     places += slot.pots;
             // As many places as for the longer ones alone: this row holds that one.

@@ -76,8 +76,8 @@ Outcome checkCookings(const WeekProblem& week) {
     const auto inside = [&week](int day) {
         return day >= 0 && day < week.days;
     };
-    for (std::size_t index = 0; index < week.slots.size(); ++index) {
-        const CookingSlot& slot = week.slots[index];
+    for (std::size_t index = 0; index < week.freeTimes.size(); ++index) {
+        const CookingSlot& slot = week.freeTimes[index];
         if (!inside(slot.day) || slot.pots < 0 || !isAmount(slot.length.toMinutes()))
             return wrong(Words::tr("Free time lies on one of the days planned, lasts 0 or more and "
                                    "holds 0 or more pots."),

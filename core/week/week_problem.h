@@ -69,7 +69,7 @@ struct WeekProblem {
     int days = 7; ///< 1 to mostDaysPlanned
     std::vector<Drinking> drinkers;
     std::vector<PotChoice> pots;
-    std::vector<CookingSlot> slots;
+    std::vector<CookingSlot> freeTimes;
     std::vector<LotOnHand> lots;
     std::vector<MeatOnHand> meat;
     std::vector<SettledCooking> settled;

@@ -50,7 +50,7 @@ QWidget* HandoutOptionsPanel::makeForm() {
         form->addRow(label, field);
     };
     addRow(tr("&Names"), m_names);
-    addRow(tr("Lan&guage"), m_language);
+    addRow(tr("Lang&uage"), m_language);
     addRow(tr("Pape&r"), m_paper);
     form->addRow(m_largePrint);
     return box;

@@ -33,14 +33,14 @@ QSpinBox* counted(const QString& name, int least, int most) {
 } // namespace
 
 LabelsPanel::LabelsPanel(QWidget* parent)
-    : QWidget(parent), m_kept(new KeptChoice({tr("&Sheets"),
+    : QWidget(parent), m_kept(new KeptChoice({tr("Sheets"),
                                               {},
                                               tr("New sheet from this one..."),
                                               tr("Rename these sheets..."),
                                               tr("Remove these sheets"),
                                               tr("Na&me")})),
       m_planned(new QCheckBox(tr("For the jars of this &week's pots"))),
-      m_onHand(new QCheckBox(tr("For &stock that is kept now"))), m_jar(new VolumeEdit),
+      m_onHand(new QCheckBox(tr("For stoc&k that is kept now"))), m_jar(new VolumeEdit),
       m_used(counted(tr("Labels gone from the first sheet"), 0, 0)),
       m_columns(counted(tr("Labels across"), 1, mostInALine)),
       m_rows(counted(tr("Labels down"), 1, mostInALine)), m_remark(new QLabel),
@@ -84,7 +84,7 @@ QWidget* LabelsPanel::makeWhat() {
         form->addRow(label, field);
     };
     addRow(tr("A &jar holds"), m_jar);
-    addRow(tr("Labels &gone from the first sheet"), m_used);
+    addRow(tr("Labels gone fro&m the first sheet"), m_used);
     return box;
 }
 
@@ -112,11 +112,11 @@ QWidget* LabelsPanel::makeMeasures() {
         grid->addWidget(down, row, 2);
     };
     addRow(tr("&Labels"), m_columns, m_rows);
-    addRow(tr("Sh&eet"), makeMeasure(tr("Width of the sheet"), &LabelStock::pageWidthMm),
+    addRow(tr("Sheet"), makeMeasure(tr("Width of the sheet"), &LabelStock::pageWidthMm),
            makeMeasure(tr("Height of the sheet"), &LabelStock::pageHeightMm));
     addRow(tr("One la&bel"), makeMeasure(tr("Width of a label"), &LabelStock::labelWidthMm),
            makeMeasure(tr("Height of a label"), &LabelStock::labelHeightMm));
-    addRow(tr("&First label from the edge"),
+    addRow(tr("First label from the edge"),
            makeMeasure(tr("From the left edge to the first label"), &LabelStock::leftMm),
            makeMeasure(tr("From the top edge to the first label"), &LabelStock::topMm));
     addRow(tr("Gap bet&ween labels"),

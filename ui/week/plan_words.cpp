@@ -249,7 +249,7 @@ std::optional<PlanHint> obstacle(const casebook::Casebook& casebook, const week:
     if (!anyoneMayDrink(ahead.problem))
         return PlanHint{Words::tr("Nobody who drinks may have any of the pots."),
                         Words::tr("Build a pot of an animal that they may have."), pots};
-    if (ahead.problem.slots.empty())
+    if (ahead.problem.freeTimes.empty())
         return noTime(casebook, plan, ahead);
     return std::nullopt;
 }

@@ -78,7 +78,7 @@ void ShoppingPanel::makeActions() {
         return made;
     };
     m_have = action(tr("Have &it"), tr("All of the chosen thing is at home (Space, in the list)"));
-    m_clear = action(tr("Take o&ff"),
+    m_clear = action(tr("Take off"),
                      tr("Takes what you added off the list, or says that nothing of the chosen "
                         "thing is at home (Delete, in the list)"));
     m_copy = action(tr("Copy the list"), tr("Puts the shopping list on the clipboard"));

@@ -231,17 +231,17 @@ TEST_F(WeekAheadTest, whatIsLockedStaysAndTheRestIsOffered) {
                           {6, {QTime(10, 0), quantity::Duration::fromHours(8), 1}}};
     WeekAhead week = weekOf(monday, Settled::Locked);
     EXPECT_TRUE(week.problem.settled.empty());
-    ASSERT_EQ(week.problem.slots.size(), 2U);
-    EXPECT_EQ(week.problem.slots[0].day, 1);
-    EXPECT_EQ(week.problem.slots[1].day, 3);
+    ASSERT_EQ(week.problem.freeTimes.size(), 2U);
+    EXPECT_EQ(week.problem.freeTimes[0].day, 1);
+    EXPECT_EQ(week.problem.freeTimes[1].day, 3);
     records.weeks.first().lockedDays = {monday.addDays(3)};
     week = weekOf(monday, Settled::Locked);
     ASSERT_EQ(week.problem.settled.size(), 1U);
-    ASSERT_EQ(week.problem.slots.size(), 1U);
-    EXPECT_EQ(week.problem.slots[0].day, 3);
+    ASSERT_EQ(week.problem.freeTimes.size(), 1U);
+    EXPECT_EQ(week.problem.freeTimes[0].day, 3);
     // A day of its own: no cooking on Saturday.
     records.weeks.first().hours = {{monday.addDays(5), {}}};
-    EXPECT_TRUE(weekOf(monday, Settled::Locked).problem.slots.empty());
+    EXPECT_TRUE(weekOf(monday, Settled::Locked).problem.freeTimes.empty());
 }
 
 TEST_F(WeekAheadTest, aSolutionBecomesAPlanWithStartTimes) {

@@ -100,7 +100,7 @@ TEST(WeekByHandTest, eachDrinksOnlyWhatTheyMay) {
     addSlot(problem, 0);
     // One pot, 2000 mL, is one of the two for four days.
     expectStock(solved(problem), 2000, 0, 1);
-    problem.slots[0].pots = 2;
+    problem.freeTimes[0].pots = 2;
     expectStock(solved(problem), 0, 0, 2);
 }
 
@@ -113,7 +113,7 @@ TEST(WeekByHandTest, nobodyMayDrink) {
 
 TEST(WeekByHandTest, withoutSlotsAllIsShort) {
     WeekProblem problem = onePot(3, 700, 2000);
-    problem.slots.clear();
+    problem.freeTimes.clear();
     expectStock(solved(problem), 2100, 0, 0);
 }
 
@@ -177,13 +177,13 @@ TEST(WeekByHandTest, theSpillIsCookedForToo) {
     WeekProblem problem = onePot(1, 1000, 1050);
     problem.spill = 0.1; // 1100 mL are wanted; a second pot would help, in a second place
     expectStock(solved(problem), 50, 0, 1);
-    problem.slots[0].pots = 2;
+    problem.freeTimes[0].pots = 2;
     expectStock(solved(problem), 0, 0, 2);
 }
 
 TEST(WeekByHandTest, settledCookingsStayAndTheRestIsPlannedAround) {
     WeekProblem problem = onePot(4, 1000, 2000);
-    problem.slots.erase(problem.slots.begin()); // none on day 0, and one settled there
+    problem.freeTimes.erase(problem.freeTimes.begin()); // none on day 0, and one settled there
     problem.settled = {{0, 0}};
     const WeekSolution plan = solved(problem);
     expectStock(plan, 0, 0, 2);

@@ -75,7 +75,7 @@ TEST(WeekProofTest, settledCookingsAloneAreServedAsWellAsCanBe) {
         // that are too full only throws it away sooner; the planner does not say so to a family.
         problem.freezerRoom = std::max(problem.freezerRoom, quantity::Volume::fromMillilitres(50));
         WeekProblem withoutSlots = problem;
-        withoutSlots.slots.clear();
+        withoutSlots.freeTimes.clear();
         const WeekSolution plan = serveSettled(problem);
         EXPECT_THAT(rules::breaches(withoutSlots, plan), IsEmpty());
         EXPECT_TRUE(same(rules::levelsOf(plan.objective), rivals::settledAlone(problem)));

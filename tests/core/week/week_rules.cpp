@@ -187,7 +187,7 @@ void Replay::lookAtAnimals() {
 /// The longest cooking takes the longest place, and so on: if that does not fit, nothing does.
 void Replay::lookAtSlots(int day) {
     std::vector<double> places;
-    for (const CookingSlot& slot : m_problem.slots) {
+    for (const CookingSlot& slot : m_problem.freeTimes) {
         if (slot.day == day)
             places.insert(places.end(), static_cast<std::size_t>(slot.pots),
                           slot.length.toMinutes());

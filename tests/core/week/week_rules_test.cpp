@@ -78,7 +78,7 @@ TEST(WeekRulesTest, settledCookingsNeedNoSlotAndCountForTheirAnimal) {
     WeekProblem problem = household();
     problem.mostCookingsPerAnimal = 1;
     problem.settled = {{0, 0}};
-    problem.slots.erase(problem.slots.begin());
+    problem.freeTimes.erase(problem.freeTimes.begin());
     WeekSolution plan = goodPlan();
     plan.cookings[0].settled = true;
     EXPECT_THAT(breaches(problem, plan), IsEmpty());

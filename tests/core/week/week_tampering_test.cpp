@@ -26,14 +26,14 @@ std::ostream& operator<<(std::ostream& out, const Tampering& tampering) {
 
 const Tampering tamperings[] = {
     {"CookingWithoutASlot",
-     [](WeekProblem& problem, WeekSolution&) { problem.slots.erase(problem.slots.begin()); },
+     [](WeekProblem& problem, WeekSolution&) { problem.freeTimes.erase(problem.freeTimes.begin()); },
      "day 0 has 1 cookings and room for 0"},
     {"CookingLongerThanTheSlot",
-     [](WeekProblem& problem, WeekSolution&) { problem.slots[1].length = minutes(399); },
+     [](WeekProblem& problem, WeekSolution&) { problem.freeTimes[1].length = minutes(399); },
      "day 2 has a cooking of 400 min"},
     {"TwoLongCookingsAndOneLongPlace",
      [](WeekProblem& problem, WeekSolution& plan) {
-         problem.slots[1].pots = 1;
+         problem.freeTimes[1].pots = 1;
          addSlot(problem, 2, 360);
          plan.cookings.push_back({2, 1, false, ml(1000)});
      },

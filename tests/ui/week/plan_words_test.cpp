@@ -59,7 +59,7 @@ TEST_F(PlanWordsTest, ResultSaysWhatIsProvenAndOtherwiseHowFar) {
 
 TEST_F(PlanWordsTest, ShortWeekNamesWhoAndTheWaysOut) {
     casebook::WeekAhead ahead = smallWeek();
-    ahead.problem.slots.resize(1);
+    ahead.problem.freeTimes.resize(1);
     const week::WeekSolution solution = week::solveWeek(ahead.problem);
     EXPECT_TRUE(resultWords(*m_book, ahead.problem, solution)
                     .contains(QStringLiteral("Short: Ana by 6 cups")))
@@ -102,7 +102,7 @@ TEST_F(PlanWordsTest, EachObstacleIsASentenceWithAWayToMendIt) {
          }},
         {"not told when it is free", "members",
          [](auto& ahead) {
-             ahead.problem.slots.clear();
+             ahead.problem.freeTimes.clear();
          }},
     };
     for (const Case& one : cases) {
@@ -115,7 +115,7 @@ TEST_F(PlanWordsTest, EachObstacleIsASentenceWithAWayToMendIt) {
         EXPECT_EQ(why->screen, QString::fromUtf8(one.screen)) << one.what;
     }
     casebook::WeekAhead locked = good;
-    locked.problem.slots.clear();
+    locked.problem.freeTimes.clear();
     for (int day = 0; day < 7; ++day)
         m_plan.lockedDays << good.start.addDays(day);
     EXPECT_TRUE(obstacle(*m_book, m_plan, locked)->what.contains(QStringLiteral("locked")));

@@ -24,7 +24,7 @@ inline casebook::WeekAhead smallWeek() {
     pot.may = {true};
     problem.pots = {pot};
     for (int day = 0; day < problem.days; ++day)
-        problem.slots.push_back({day, quantity::Duration::fromHours(2), 1});
+        problem.freeTimes.push_back({day, quantity::Duration::fromHours(2), 1});
     problem.couldTry = {{true}};
     ahead.members = {MemberId{1}};
     ahead.pots = {PotId{1}};
@@ -42,7 +42,7 @@ inline casebook::WeekAhead longWeek() {
     problem.days = week::mostDaysPlanned;
     problem.drinkers.clear();
     problem.pots.clear();
-    problem.slots.clear();
+    problem.freeTimes.clear();
     problem.couldTry.clear();
     problem.freezerRoom = Volume::fromQuarts(3);
     problem.meatPerDay = quantity::Mass::fromGrams(450);
@@ -72,7 +72,7 @@ inline casebook::WeekAhead longWeek() {
     }
     for (int day = 0; day < problem.days; ++day)
         if (day % 7 != 2)
-            problem.slots.push_back({day, quantity::Duration::fromHours(4.0 + day % 5), 2});
+            problem.freeTimes.push_back({day, quantity::Duration::fromHours(4.0 + day % 5), 2});
     return ahead;
 }
 

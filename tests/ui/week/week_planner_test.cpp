@@ -56,7 +56,7 @@ TEST_F(WeekPlannerTest, FirstTheQuickPlanThenTheBest) {
 
 TEST_F(WeekPlannerTest, ShortWeekComesWithWaysOut) {
     casebook::WeekAhead ahead = smallWeek();
-    ahead.problem.slots.resize(1);
+    ahead.problem.freeTimes.resize(1);
     m_planner.start(ahead);
     ASSERT_TRUE(QTest::qWaitFor([this] { return !m_planner.isBusy(); }, patience));
     ASSERT_EQ(m_solved.size(), 1U);

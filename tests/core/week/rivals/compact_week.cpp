@@ -128,7 +128,7 @@ void Model::addCookings() {
     for (std::size_t day = 0; day < m_days; ++day) {
         const auto placesFor = [&](quantity::Duration total) {
             int places = 0;
-            for (const CookingSlot& slot : m_problem.slots)
+            for (const CookingSlot& slot : m_problem.freeTimes)
                 places += slot.day == static_cast<int>(day) && slot.length >= total ? slot.pots : 0;
             return places;
         };

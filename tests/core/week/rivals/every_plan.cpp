@@ -20,7 +20,7 @@ using Choice = std::vector<DayChoice>;
 /// All pots that can be on together on a day, as sorted lists.
 std::set<DayChoice> choicesOfDay(const WeekProblem& problem, int day) {
     std::set<DayChoice> choices{{}};
-    for (const CookingSlot& slot : problem.slots) {
+    for (const CookingSlot& slot : problem.freeTimes) {
         if (slot.day != day)
             continue;
         for (int place = 0; place < slot.pots; ++place) {

@@ -113,7 +113,7 @@ void Model::addCookings() {
         m_settled[5] += pot.handsOn.toMinutes();
         m_settled[6] += pot.cost;
     }
-    for (const CookingSlot& slot : m_problem.slots) {
+    for (const CookingSlot& slot : m_problem.freeTimes) {
         Terms inSlot;
         for (const PotChoice& pot : m_problem.pots) {
             if (pot.total > slot.length)

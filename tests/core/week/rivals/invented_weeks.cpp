@@ -63,7 +63,7 @@ void addSmallSlots(WeekProblem& problem, Dice& dice, std::size_t mostChoices) {
         addSlot(problem, dice.from(0, problem.days - 1), dice.oneOf({180, 300, 420, 420}),
                 dice.oneIn(3) ? 2 : 1);
         if (rivals::choicesOf(problem) > mostChoices)
-            problem.slots.pop_back();
+            problem.freeTimes.pop_back();
     }
 }
 } // namespace

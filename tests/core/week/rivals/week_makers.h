@@ -53,7 +53,7 @@ inline PotChoice& addPot(WeekProblem& problem, double stock, double meat = 0,
 }
 
 inline void addSlot(WeekProblem& problem, int day, double length = 360, int pots = 1) {
-    problem.slots.push_back({day, minutes(length), pots});
+    problem.freeTimes.push_back({day, minutes(length), pots});
 }
 
 inline LotOnHand& addLot(WeekProblem& problem, double amount, kitchen::Lot::Place place,
