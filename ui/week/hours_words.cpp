@@ -1,7 +1,7 @@
 #include "ui/week/hours_words.h"
 
 #include "quantity/measure.h"
-#include "ui/week/start_time.h"
+#include "ui/shared/start_time.h"
 
 #include <QCoreApplication>
 #include <QStringList>

@@ -1,7 +1,7 @@
 #include "ui/week/week_changes.h"
 
+#include "ui/shared/start_time.h"
 #include "ui/week/plan_edits.h"
-#include "ui/week/start_time.h"
 
 #include <QCoreApplication>
 #include <QLocale>
