@@ -13,6 +13,13 @@ namespace ladlework::app {
 
 namespace {
 
+QStringList languageIds() {
+    QStringList ids;
+    for (const Language& language : shippedLanguages())
+        ids.append(language.id);
+    return ids;
+}
+
 QString say(const char* sentence) {
     return QCoreApplication::translate("CommandLine", sentence);
 }
@@ -82,7 +89,7 @@ Result<handout::HandoutOptions> optionsFrom(const Words& words, QDate today) {
 
     options.language = words.value(QStringLiteral("language"));
     if (words.has(QStringLiteral("language")) && !isShippedLanguage(options.language))
-        return badOption(QStringLiteral("language"), people::handoutLanguages().join(say(" or ")));
+        return badOption(QStringLiteral("language"), languageIds().join(say(" or ")));
     return options;
 }
 

@@ -2,7 +2,6 @@
 #include "handout/pot_steps.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 #include <array>
 

@@ -1,8 +1,8 @@
 #include "casebook/week_shopping.h"
+#include "foundation/language_scope.h"
 #include "handout/cards.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 namespace ladlework::handout {
 
@@ -30,7 +30,7 @@ QString sectionName(week::ShopSection section) {
 }
 
 QString number(double count) {
-    return QLocale().toString(count, 'g', 3);
+    return wordsLocale().toString(count, 'g', 3);
 }
 
 /// What a cook counts, where there is something to count; else the weight.
@@ -60,12 +60,11 @@ QString lineOf(const PageContext& context, const week::ShoppingItem& item) {
 }
 
 QString totalWords(const PageContext& context, const week::ShoppingList& list) {
-    const QString total = context.practice().currency + QLocale().toString(list.total, 'f', 2);
+    const QString total = context.practice().currency + wordsLocale().toString(list.total, 'f', 2);
     if (list.withoutPrice == 0)
         return Words::tr("About %1 in all.").arg(total);
-    if (list.withoutPrice == 1)
-        return Words::tr("About %1, and one thing without a price.").arg(total);
-    return Words::tr("About %1, and %2 things without a price.").arg(total).arg(list.withoutPrice);
+    return Words::tr("About %1, and %n thing(s) without a price.", nullptr, list.withoutPrice)
+        .arg(total);
 }
 } // namespace
 

@@ -2,7 +2,6 @@
 
 #include "foundation/reference_table.h"
 
-#include <QCoreApplication>
 #include <QHash>
 #include <algorithm>
 #include <cmath>
@@ -33,8 +32,7 @@ Buying readRow(const ReferenceTable::Row& row) {
         buying.pack = quantity::Mass::fromGrams(row.number(QStringLiteral("pack_g")));
     if (buying.sold == Sold::Packs && !(buying.pack > quantity::Mass()))
         throw std::runtime_error("buying.csv: a pack holds nothing");
-    buying.packName = QCoreApplication::translate(
-        "Buying", row.text(QStringLiteral("pack_name")).toUtf8().constData());
+    buying.packName = row.text(QStringLiteral("pack_name"));
     return buying;
 }
 

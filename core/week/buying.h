@@ -17,7 +17,7 @@ struct Buying {
     Sold sold = Sold::ByWeight;
     double waste = 0;    ///< share of the mass bought that is thrown away in preparing it, 0 to 1
     quantity::Mass pack; ///< of packs: as it is bought
-    QString packName;    ///< "bunch", "jar"; translated
+    QString packName;    ///< "bunch", "jar": English, read once; translated where it is said
 };
 
 /// How a cut or an ingredient of the catalogue, or "salt", is sold; what the table does not know

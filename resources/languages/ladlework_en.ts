@@ -73,6 +73,13 @@
             <numerusform>Then watch for %n days without it.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>About %1, and %n thing(s) without a price.</source>
+        <translation>
+            <numerusform>About %1, and %n thing without a price.</numerusform>
+            <numerusform>About %1, and %n things without a price.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Measure</name>

@@ -2,10 +2,34 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
-    <name>CarriedStock</name>
+    <name>Buying</name>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
+        <source>packet</source>
+        <translation>paquete</translation>
+    </message>
+    <message>
+        <source>bunch</source>
+        <translation>manojo</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>cabeza</translation>
+    </message>
+    <message>
+        <source>piece of root</source>
+        <translation>trozo de raíz</translation>
+    </message>
+    <message>
+        <source>jar</source>
+        <translation>frasco</translation>
+    </message>
+    <message>
+        <source>bottle</source>
+        <translation>botella</translation>
+    </message>
+    <message>
+        <source>lemon</source>
+        <translation>limón</translation>
     </message>
 </context>
 <context>
@@ -1863,6 +1887,45 @@
         <extracomment>A time format of Qt; AP or ap stands for &quot;AM&quot; and &quot;PM&quot; in capital or small letters.</extracomment>
         <translation>h:mm&#xa0;ap</translation>
     </message>
+    <message>
+        <source>For the house</source>
+        <translation>Para la casa</translation>
+    </message>
+    <message>
+        <source>%1 x %2</source>
+        <translation>%1 x %2</translation>
+    </message>
+    <message>
+        <source>%1: you have it at home (%2 needed)</source>
+        <translation>%1: ya lo tiene en casa (necesita %2)</translation>
+    </message>
+    <message>
+        <source> - %1 needed, %2 at home</source>
+        <translation> - necesita %1, tiene %2 en casa</translation>
+    </message>
+    <message>
+        <source> - %1 needed</source>
+        <translation> - necesita %1</translation>
+    </message>
+    <message>
+        <source>About %1 in all.</source>
+        <translation>Cerca de %1 en total.</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %1, and %n thing(s) without a price.</source>
+        <translation>
+            <numerusform>Cerca de %1, y %n cosa sin precio.</numerusform>
+            <numerusform>Cerca de %1, y %n cosas sin precio.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3, to drink on the two days after.</source>
+        <translation>%1: %2 de %3, para beber en los dos días siguientes.</translation>
+    </message>
+    <message>
+        <source>Move from the freezer to the refrigerator</source>
+        <translation>Pasar del congelador al refrigerador</translation>
+    </message>
 </context>
 <context>
     <name>Keeping</name>
@@ -2074,45 +2137,6 @@
     </message>
 </context>
 <context>
-    <name>Outlook</name>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1 runs short by %2 (%3). Cook more before it or on it.</source>
-        <translation>Para el %1 hace falta más caldo: %2 (%3). Cocine más ese día o antes.</translation>
-    </message>
-    <message>
-        <source>The amounts hold %1 % for what is spilt or left in the jar.</source>
-        <translation>Las cantidades incluyen un %1 % por lo que se derrama o queda en el frasco.</translation>
-    </message>
-    <message>
-        <source>%1 may drink none of the stock of this week (%2). Plan a pot that %1 may have.</source>
-        <translation>Esta semana no hay caldo que %1 pueda beber (%2). Prevea una olla que %1 pueda tomar.</translation>
-    </message>
-    <message>
-        <source>Only this may be drunk by %1: %2. What is left over (%3) may not.</source>
-        <translation>%1 solo puede beber esto: %2. Lo que sobra (%3), no.</translation>
-    </message>
-    <message>
-        <source>%1 of %2 is past its last good day. Do not drink it.</source>
-        <translation>Ya pasó el último día bueno de %1 de %2. No lo beba.</translation>
-    </message>
-    <message>
-        <source>%1 of %2 is left after %3, its last good day. Freeze it fresh, cook less, or cook it later.</source>
-        <translation>Después del %3, su último día bueno, sobra %1 de %2. Congélelo fresco, cocine menos o cocínelo más tarde.</translation>
-    </message>
-    <message>
-        <source>%1 ends with %2 in the refrigerator, which has room for %3. Freeze some or cook less at a time.</source>
-        <translation>El %1 termina con %2 en el refrigerador, donde cabe %3. Congele una parte o cocine menos cada vez.</translation>
-    </message>
-    <message>
-        <source>%1 ends with %2 in the freezer, which has room for %3. Use the frozen stock first.</source>
-        <translation>El %1 termina con %2 en el congelador, donde cabe %3. Use primero el caldo congelado.</translation>
-    </message>
-</context>
-<context>
     <name>Phase</name>
     <message>
         <source>Opening</source>
@@ -2308,6 +2332,13 @@
     </message>
 </context>
 <context>
+    <name>StockOnHand</name>
+    <message>
+        <source>stock of an unknown pot</source>
+        <translation>caldo de una olla desconocida</translation>
+    </message>
+</context>
+<context>
     <name>Symptom</name>
     <message>
         <source>Trouble breathing, wheeze or noisy breathing</source>
@@ -2447,6 +2478,64 @@
     <message>
         <source>a usual stockpot</source>
         <translation>una olla grande común</translation>
+    </message>
+</context>
+<context>
+    <name>WeekAhead</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> y </translation>
+    </message>
+</context>
+<context>
+    <name>WeekFindings</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 runs short by %2 (%3). Cook more before it or on it.</source>
+        <translation>Para el %1 hace falta más caldo: %2 (%3). Cocine más ese día o antes.</translation>
+    </message>
+    <message>
+        <source>The amounts hold %1 % for what is spilt or left in the jar.</source>
+        <translation>Las cantidades incluyen un %1 % por lo que se derrama o queda en el frasco.</translation>
+    </message>
+    <message>
+        <source>%1 may drink none of the stock of this week (%2). Plan a pot that %1 may have.</source>
+        <translation>Esta semana no hay caldo que %1 pueda beber (%2). Prevea una olla que %1 pueda tomar.</translation>
+    </message>
+    <message>
+        <source>Only this may be drunk by %1: %2. The rest (%3) may not.</source>
+        <translation>%1 solo puede beber esto: %2. El resto (%3), no.</translation>
+    </message>
+    <message>
+        <source>the meat on hand</source>
+        <translation>la carne que hay</translation>
+    </message>
+    <message>
+        <source>%1 of meat of %2 is left after %3, its last good day. Freeze it fresh, or make a pot with less meat.</source>
+        <translation>Después del %3, su último día bueno, sobra %1 de carne de %2. Congélela fresca o haga una olla con menos carne.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 is left after %3, its last good day. Freeze it fresh, cook less, or cook it later.</source>
+        <translation>Después del %3, su último día bueno, sobra %1 de %2. Congélelo fresco, cocine menos o cocínelo más tarde.</translation>
+    </message>
+    <message>
+        <source>%1 ends with %2 in the refrigerator, which has room for %3. Freeze some or cook less at a time.</source>
+        <translation>El %1 termina con %2 en el refrigerador, donde cabe %3. Congele una parte o cocine menos cada vez.</translation>
+    </message>
+    <message>
+        <source>%1 ends with %2 in the freezer, which has room for %3. Use the frozen stock first.</source>
+        <translation>El %1 termina con %2 en el congelador, donde cabe %3. Use primero el caldo congelado.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

@@ -16,7 +16,7 @@ TEST_F(CommandLineTest, HelpListsOnlyWhatIsThere) {
         EXPECT_EQ(own.status, 0) << command;
         EXPECT_TRUE(own.output.startsWith(QByteArray("Usage: ").append(usage))) << command;
     }
-    for (const char* missing : {"|week", "restore", "backup"})
+    for (const char* missing : {"restore", "backup"})
         EXPECT_FALSE(help.output.contains(missing)) << missing;
 }
 

@@ -91,8 +91,11 @@ QStringList typedIn(const casebook::FamilyRecords& records) {
         typed << pot.name << pot.note;
     for (const kitchen::Vessel& vessel : records.vessels)
         typed << vessel.name;
-    for (const auto& section : records.lots)
-        typed << section.container;
+    for (const kitchen::Lot& lot : records.lots)
+        typed << lot.container;
+    for (const week::WeekPlan& plan : records.weeks)
+        for (const week::HouseholdExtra& extra : plan.extras)
+            typed << extra.text;
     // The columns that an import asks for.
     typed << QStringLiteral("day, member, asked, amount, reaction, strength, note");
     typed.removeAll(QString());

@@ -55,7 +55,6 @@ FamilySection::FamilySection(const ScreenContext& context, QWidget* parent)
     m_meat->setToolTip(tr("Cooked meat that the table eats in a day"));
     m_mostOfOne->setToolTip(tr("How often one animal is cooked in a week at most"));
     m_altitude->setToolTip(tr("Height of the kitchen above the sea; water boils cooler higher up"));
-    m_language->setToolTip(tr("The language that this family's handouts are printed in"));
     m_zone->setToolTip(tr("A day of the log is a day of this place"));
     kitchen->body()->addLayout(right);
     kitchen->body()->addStretch();

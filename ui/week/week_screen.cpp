@@ -21,6 +21,7 @@
 #include <QBoxLayout>
 #include <QElapsedTimer>
 #include <QHideEvent>
+#include <QLocale>
 #include <QPushButton>
 #include <QScrollArea>
 

@@ -6,6 +6,7 @@
 #include "ui/week/board_view.h"
 #include "ui/week/pot_chooser.h"
 #include "ui/week/servings_model.h"
+#include "ui/week/shopping_panel.h"
 #include "ui/week/week_board.h"
 
 #include <QClipboard>
@@ -177,7 +178,7 @@ TEST_F(WeekScreenTest, EscapeGivesUpChoosing) {
 
 TEST_F(WeekScreenTest, ShoppingListGoesToTheClipboard) {
     m_screen.putPot(m_family.beef, day(2));
-    m_screen.copyShoppingList();
+    m_screen.shopping()->copyToClipboard();
     EXPECT_TRUE(QGuiApplication::clipboard()->text().contains(QStringLiteral("shank"),
                                                               Qt::CaseInsensitive));
 }
