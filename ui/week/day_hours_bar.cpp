@@ -1,7 +1,7 @@
 #include "ui/week/day_hours_bar.h"
 
 #include "ui/paint/theme.h"
-#include "ui/shared/text_field.h"
+#include "ui/shared/time_edit.h"
 #include "ui/week/free_hours_row.h"
 
 #include <QAction>
@@ -61,7 +61,6 @@ FreeHoursRow* DayHoursBar::makeRow() {
     connect(made, &FreeHoursRow::changed, this,
             [this, index](const week::FreeHours& hours) { changed(index, hours); });
     connect(made, &FreeHoursRow::removeWanted, this, [this, index] { removed(index); });
-    connect(made, &FreeHoursRow::refused, this, &DayHoursBar::refused);
     m_column->addWidget(made);
     return made;
 }

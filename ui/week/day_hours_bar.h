@@ -36,8 +36,6 @@ Q_SIGNALS:
     void hoursWanted(QDate day, const QList<ladlework::week::FreeHours>& hours);
     void usualWanted(QDate day);
     void membersWanted();
-    /// What was typed is no time: the sentence.
-    void refused(const QString& sentence);
 
 private:
     FreeHoursRow* makeRow();

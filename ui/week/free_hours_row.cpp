@@ -1,8 +1,7 @@
 #include "ui/week/free_hours_row.h"
 
 #include "ui/paint/theme.h"
-#include "ui/shared/start_time.h"
-#include "ui/shared/text_field.h"
+#include "ui/shared/time_edit.h"
 #include "ui/shared/wheel_guard.h"
 
 #include <QComboBox>
@@ -17,7 +16,7 @@ constexpr int fieldCharacters = 10;
 }
 
 FreeHoursRow::FreeHoursRow(QWidget* parent)
-    : QWidget(parent), m_from(new TextField), m_length(new DurationEdit), m_pots(new QComboBox),
+    : QWidget(parent), m_from(new TimeEdit), m_length(new DurationEdit), m_pots(new QComboBox),
       m_remove(new QToolButton) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
@@ -41,7 +40,10 @@ FreeHoursRow::FreeHoursRow(QWidget* parent)
     row->addWidget(m_length);
     row->addWidget(m_pots);
     row->addWidget(m_remove);
-    connect(m_from, &TextField::committed, this, &FreeHoursRow::takeFrom);
+    connect(m_from, &QuantityEdit::valueCommitted, this, [this] {
+        m_hours.from = m_from->time();
+        Q_EMIT changed(m_hours);
+    });
     connect(m_length, &QuantityEdit::valueCommitted, this, [this] {
         m_hours.length = m_length->value();
         Q_EMIT changed(m_hours);
@@ -57,21 +59,9 @@ FreeHoursRow::FreeHoursRow(QWidget* parent)
 
 void FreeHoursRow::setHours(const week::FreeHours& hours) {
     m_hours = hours;
-    m_from->setStored(printStartTime(hours.from));
+    m_from->setTime(hours.from);
     m_length->setValue(hours.length, quantity::MeasureSystem::UsCustomary);
     m_pots->setCurrentIndex(m_pots->findData(hours.pots));
-}
-
-void FreeHoursRow::takeFrom() {
-    const Result<QTime> from = parseStartTime(m_from->text());
-    if (!from) {
-        m_from->setStored(printStartTime(m_hours.from));
-        Q_EMIT refused(from.error().sentence);
-        return;
-    }
-    m_hours.from = *from;
-    m_from->setStored(printStartTime(*from));
-    Q_EMIT changed(m_hours);
 }
 
 } // namespace ladlework::ui

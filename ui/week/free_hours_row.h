@@ -10,7 +10,7 @@ class QToolButton;
 
 namespace ladlework::ui {
 
-class TextField;
+class TimeEdit;
 
 /// One stretch of free time: "from [9:00] for [6 h] [2 pots at once] x".
 class FreeHoursRow final : public QWidget {
@@ -19,20 +19,17 @@ public:
     explicit FreeHoursRow(QWidget* parent = nullptr);
 
     void setHours(const week::FreeHours& hours);
-    [[nodiscard]] TextField* from() const { return m_from; }
+    [[nodiscard]] TimeEdit* from() const { return m_from; }
     [[nodiscard]] DurationEdit* length() const { return m_length; }
     [[nodiscard]] QComboBox* pots() const { return m_pots; }
 
 Q_SIGNALS:
     void changed(const ladlework::week::FreeHours& hours);
     void removeWanted();
-    void refused(const QString& sentence);
 
 private:
-    void takeFrom();
-
     week::FreeHours m_hours;
-    TextField* m_from;
+    TimeEdit* m_from;
     DurationEdit* m_length;
     QComboBox* m_pots;
     QToolButton* m_remove;

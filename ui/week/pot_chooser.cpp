@@ -34,7 +34,9 @@ PotChooser::PotChooser(QWidget* parent)
     m_list->setDragDropMode(QAbstractItemView::DragOnly);
     m_list->setWordWrap(true);
     m_list->setSpacing(1);
-    m_list->setMinimumHeight(10 * step(*this));
+    m_list->setMinimumHeight(8 * step(*this));
+    // It scrolls before the screen does.
+    m_list->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     m_list->installEventFilter(this);
     m_empty->setWordWrap(true);
     m_empty->setForegroundRole(QPalette::PlaceholderText);

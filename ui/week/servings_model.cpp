@@ -168,7 +168,8 @@ QString ServingsModel::rowName(int row) const {
 }
 
 QVariant ServingsModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (role != Qt::DisplayRole || section < 0)
+    const bool named = orientation == Qt::Vertical && role == Qt::ToolTipRole;
+    if ((role != Qt::DisplayRole && !named) || section < 0)
         return {};
     if (orientation == Qt::Vertical)
         return rowName(section);

@@ -44,6 +44,8 @@ ShoppingPanel::ShoppingPanel(const ScreenContext& context, QWidget* parent)
     m_table->setWordWrap(true);
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->setMinimumHeight(6 * step(*this));
+    // It scrolls before the screen does.
+    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     m_none->setWordWrap(true);
     m_none->setForegroundRole(QPalette::PlaceholderText);
     m_total->setWordWrap(true);

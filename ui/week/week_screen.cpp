@@ -225,8 +225,6 @@ void WeekScreen::connectPlanning() {
             [this](QDate day) { m_changes.setUsualHours(day); });
     connect(m_hours, &DayHoursBar::membersWanted, this,
             [this] { wantScreen(QStringLiteral("members")); });
-    connect(m_hours, &DayHoursBar::refused, this,
-            [this](const QString& sentence) { context().desk.tell(this, sentence); });
     connect(m_kept, &KeptWeeks::useWanted, this,
             [this](const week::WeekTemplate& kept) { m_changes.use(kept); });
     connect(m_kept, &KeptWeeks::left, this, [this] { m_board->view()->setFocus(); });

@@ -1,6 +1,6 @@
 #include "ui/week/day_hours_bar.h"
 
-#include "ui/shared/text_field.h"
+#include "ui/shared/time_edit.h"
 #include "ui/week/free_hours_row.h"
 #include "ui/week/hours_words.h"
 
@@ -38,7 +38,8 @@ protected:
 
 TEST_F(DayHoursBarTest, EachFieldIsOneWish) {
     FreeHoursRow* row = m_bar.rows().first();
-    row->from()->setText(QStringLiteral("2 pm"));
+    row->from()->selectAll();
+    QTest::keyClicks(row->from(), QStringLiteral("2 pm"));
     QTest::keyClick(row->from(), Qt::Key_Return);
     ASSERT_EQ(m_wanted.size(), 1);
     EXPECT_EQ(hoursOf(m_wanted).first().from, QTime(14, 0));
@@ -54,13 +55,12 @@ TEST_F(DayHoursBarTest, EachFieldIsOneWish) {
 }
 
 TEST_F(DayHoursBarTest, WhatIsNoTimeIsRefusedInWords) {
-    QSignalSpy refused(&m_bar, &DayHoursBar::refused);
     FreeHoursRow* row = m_bar.rows().first();
-    row->from()->setText(QStringLiteral("soon"));
+    row->from()->selectAll();
+    QTest::keyClicks(row->from(), QStringLiteral("soon"));
+    EXPECT_TRUE(row->from()->problemSentence().contains(QStringLiteral("soon")));
     QTest::keyClick(row->from(), Qt::Key_Return);
     EXPECT_TRUE(m_wanted.isEmpty());
-    ASSERT_EQ(refused.size(), 1);
-    EXPECT_TRUE(refused.first().first().toString().contains(QStringLiteral("soon")));
 }
 
 TEST_F(DayHoursBarTest, HoursAreAddedAndTakenAway) {

@@ -7,6 +7,7 @@
 #include "ui/week/pot_chooser.h"
 #include "ui/week/shopping_panel.h"
 #include "ui/week/servings_model.h"
+#include "ui/week/shopping_panel.h"
 #include "ui/week/week_board.h"
 
 #include <QClipboard>
