@@ -29,9 +29,9 @@ QString timeOf(const PageContext& context, const week::Placement& cooking, quant
     if (daysLater == 0)
         return context.print(time);
     return Words::tr("%1, %2").arg(
-        context.print(time), daysLater == 1
-                                 ? Words::tr("next day")
-                                 : wordsLocale().dayName(cooking.day.addDays(daysLater).dayOfWeek()));
+        context.print(time),
+        daysLater == 1 ? Words::tr("next day")
+                       : wordsLocale().dayName(cooking.day.addDays(daysLater).dayOfWeek()));
 }
 
 /// "2", "2½": pieces to the nearest half, and never none.

@@ -33,8 +33,9 @@ struct Practice {
 };
 
 /// Checks the ranges above, that the zone is known, that an emergency number, when there is one,
-/// holds a digit, that a logo is a PNG file of at most 1 MiB, and that the currency is at most five characters and none a digit: the sentence
-/// and the place name the field at fault. A practice may be nameless.
+/// holds a digit, that a logo is a PNG file of at most 1 MiB, and that the currency is at most five
+/// characters and none a digit: the sentence and the place name the field at fault. A practice may
+/// be nameless.
 Outcome check(const Practice& practice);
 
 } // namespace ladlework::people

@@ -122,9 +122,9 @@ private:
         const bool packs = buying.sold == Buying::Sold::Packs;
         const Mass unit = packs ? buying.pack : piece;
         item.count = wholeUnits(missing, unit);
-        item.countName = packs ? QCoreApplication::translate(
-                                     "Buying", buying.packName.toUtf8().constData())
-                               : item.pieceName;
+        item.countName =
+            packs ? QCoreApplication::translate("Buying", buying.packName.toUtf8().constData())
+                  : item.pieceName;
         item.toBuy = unit * item.count;
     }
 

@@ -76,7 +76,7 @@ QString whatIsInTheWay(const WeekProblem& problem, const WayOut& way) {
     switch (way.kind) {
     case WayOut::Kind::MoreSlots:
         return problem.freeTimes.empty() ? Words::tr("There is no free time for cooking.")
-                                     : Words::tr("There is too little free time for cooking.");
+                                         : Words::tr("There is too little free time for cooking.");
     case WayOut::Kind::LongerSlots:
         return Words::tr("The free time is too short for some pots.");
     case WayOut::Kind::BiggerPots:

@@ -33,8 +33,7 @@ HandoutPartsPanel::HandoutPartsPanel(QWidget* parent)
                                                   QKeySequence(Qt::ALT | Qt::Key_Up))),
       m_down(makeAction(tr("Down"), tr("Prints the chosen part later"),
                         QKeySequence(Qt::ALT | Qt::Key_Down))),
-      m_add(makeAction(tr("Add a page"), tr("A page of your own words below the chosen part"),
-                       {})),
+      m_add(makeAction(tr("Add a page"), tr("A page of your own words below the chosen part"), {})),
       m_remove(makeAction(tr("Take out"), tr("Takes a page of your own words out"), {})) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

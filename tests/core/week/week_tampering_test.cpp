@@ -26,7 +26,9 @@ std::ostream& operator<<(std::ostream& out, const Tampering& tampering) {
 
 const Tampering tamperings[] = {
     {"CookingWithoutASlot",
-     [](WeekProblem& problem, WeekSolution&) { problem.freeTimes.erase(problem.freeTimes.begin()); },
+     [](WeekProblem& problem, WeekSolution&) {
+         problem.freeTimes.erase(problem.freeTimes.begin());
+     },
      "day 0 has 1 cookings and room for 0"},
     {"CookingLongerThanTheSlot",
      [](WeekProblem& problem, WeekSolution&) { problem.freeTimes[1].length = minutes(399); },

@@ -5,7 +5,6 @@
 #include "ui/week/board_model.h"
 #include "ui/week/board_view.h"
 #include "ui/week/pot_chooser.h"
-#include "ui/week/shopping_panel.h"
 #include "ui/week/servings_model.h"
 #include "ui/week/shopping_panel.h"
 #include "ui/week/week_board.h"
