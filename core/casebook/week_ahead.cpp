@@ -8,6 +8,7 @@
 #include "week/week_solver.h"
 
 #include <QCoreApplication>
+#include <QSet>
 #include <algorithm>
 
 namespace ladlework::casebook {
@@ -43,6 +44,33 @@ Volume drunkOn(const FamilyRecords& records, MemberId member, QDate day) {
             drunk += entry.drunk;
     }
     return drunk;
+}
+
+QSet<QString> animalsOf(const kitchen::Pot& pot, const kitchen::Catalogue& catalogue) {
+    QSet<QString> animals;
+    for (const kitchen::CutInPot& inPot : pot.cuts)
+        if (const kitchen::Cut* cut = catalogue.cut(inPot.cut))
+            animals.insert(cut->animal);
+    return animals;
+}
+
+/// The animals that a member has had stock of, or whose note says that they bear them. Nothing when
+/// no stock is known yet: a beginning is anyone's own.
+std::optional<QSet<QString>> triedBy(const Casebook& casebook, const Standing& standing) {
+    std::optional<QSet<QString>> tried;
+    for (const intake::IntakeEntry& entry : casebook.records().entries) {
+        const kitchen::Pot* pot = casebook.pot(entry.pot);
+        if (entry.member != standing.member.id || pot == nullptr || entry.drunk <= Volume())
+            continue;
+        if (!tried)
+            tried.emplace();
+        tried->unite(animalsOf(*pot, casebook.catalogue()));
+    }
+    if (tried)
+        for (const people::ToleranceNote& note : standing.tolerances)
+            if (!people::forbids(note))
+                tried->insert(note.subject.id);
+    return tried;
 }
 
 /// May a pot be named as a way out for someone who may not have it now? Never what they are
@@ -297,6 +325,27 @@ void WeekAheadMaker::addSlots(WeekAhead& week, const week::WeekPlan& plan) const
     }
 }
 
+/// The planner offers nobody an animal that is new to them: that is a retry, and hers to plan. A
+/// pot that she settled herself is drunk by all who may.
+void WeekAheadMaker::keepToTheTried(WeekAhead& week) const {
+    for (std::size_t drinker = 0; drinker < week.members.size(); ++drinker) {
+        const Standing* standing = m_casebook.standing(week.members[drinker]);
+        const std::optional<QSet<QString>> tried =
+            standing != nullptr ? triedBy(m_casebook, *standing) : std::nullopt;
+        if (!tried)
+            continue;
+        for (std::size_t index = 0; index < week.pots.size(); ++index) {
+            const kitchen::Pot* pot = m_casebook.pot(week.pots[index]);
+            const bool hers = std::ranges::any_of(
+                week.problem.settled,
+                [index](const week::SettledCooking& cooking) { return cooking.pot == index; });
+            if (pot != nullptr && !hers &&
+                !tried->contains(animalsOf(*pot, m_casebook.catalogue())))
+                week.problem.pots[index].may[drinker] = false;
+        }
+    }
+}
+
 void WeekAheadMaker::addPots(WeekAhead& week) {
     for (const kitchen::Pot& pot : m_casebook.records().pots) {
         const PotFacts& known = facts(pot);
@@ -335,6 +384,7 @@ WeekAhead WeekAheadMaker::make(const week::WeekPlan& plan, Settled settled, int 
     addSettled(week, plan, settled, isOver);
     if (settled == Settled::Locked) {
         addPots(week);
+        keepToTheTried(week);
         addSlots(week, plan);
     }
     return week;

@@ -12,8 +12,10 @@ namespace ladlework::casebook {
 
 /// Which cookings of a plan are settled when a week is looked at.
 enum class Settled {
-    All,   ///< the week as it stands
-    Locked ///< what is cooked, past or on a locked day: the rest is to be planned anew
+    All, ///< the week as it stands
+    /// What is cooked, past or on a locked day: the rest is to be planned anew, with animals that
+    /// each has had before (a new one is a retry, and hers to plan).
+    Locked
 };
 
 /// A pot that the planner leaves alone, and why.

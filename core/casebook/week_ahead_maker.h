@@ -36,6 +36,7 @@ private:
     void addSettled(WeekAhead& week, const week::WeekPlan& plan, Settled settled, bool isOver);
     void addSlots(WeekAhead& week, const week::WeekPlan& plan) const;
     void addPots(WeekAhead& week);
+    void keepToTheTried(WeekAhead& week) const;
     [[nodiscard]] std::vector<bool> whoMay(const kitchen::Pot& pot) const;
     [[nodiscard]] quantity::Volume drunkFrom(const week::Placement& placement) const;
     [[nodiscard]] bool lotsStoredOf(const kitchen::Batch& batch) const;

@@ -244,6 +244,33 @@ TEST_F(WeekAheadTest, whatIsLockedStaysAndTheRestIsOffered) {
     EXPECT_TRUE(weekOf(monday, Settled::Locked).problem.freeTimes.empty());
 }
 
+TEST_F(WeekAheadTest, anAnimalThatIsNewToSomeoneIsNotPlannedForThem) {
+    const auto mayHave = [this](MemberId member, PotId pot) {
+        const WeekAhead week = weekOf(monday, Settled::Locked);
+        const auto drinker = std::ranges::find(week.members, member) - week.members.begin();
+        const auto place = std::ranges::find(week.pots, pot) - week.pots.begin();
+        return bool(week.problem.pots[static_cast<std::size_t>(place)]
+                        .may[static_cast<std::size_t>(drinker)]);
+    };
+    for (intake::IntakeEntry& entry : records.entries)
+        entry.pot = {};
+    EXPECT_TRUE(mayHave(ana, legs)) << "nothing is known of her yet";
+    EXPECT_TRUE(mayHave(ana, shank));
+    intake::IntakeEntry entry = drank(ana, monday, 100);
+    entry.pot = legs;
+    records.entries.append(entry);
+    EXPECT_TRUE(mayHave(ana, legs));
+    EXPECT_FALSE(mayHave(ana, shank)) << "beef would be new";
+    EXPECT_TRUE(mayHave(mia, shank)) << "of Mia nothing is known";
+    people::ToleranceNote fine;
+    fine.member = ana;
+    fine.subject = {people::Subject::Kind::Animal, QStringLiteral("beef")};
+    fine.verdict = people::ToleranceNote::Verdict::Fine;
+    fine.noted = monday;
+    records.tolerances.append(fine);
+    EXPECT_TRUE(mayHave(ana, shank));
+}
+
 TEST_F(WeekAheadTest, aSolutionBecomesAPlanWithStartTimes) {
     records.usualHours = {{3, {QTime(9, 0), quantity::Duration::fromHours(8), 1}},
                           {4, {QTime(9, 0), quantity::Duration::fromHours(8), 1}},
