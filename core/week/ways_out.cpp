@@ -237,7 +237,7 @@ std::vector<WayOut> Search::run() {
         return {};
     findMissingPots();
     struct Single {
-        WayOut::Kind kind;
+        WayOut::Kind kind = WayOut::Kind::MoreSlots;
         Elastic elastic;
     };
     const Single singles[] = {{WayOut::Kind::MoreSlots, {.cookings = true}},

@@ -60,12 +60,12 @@ private:
     void addThawSources(std::size_t kind);
     /// The columns of what stands and is served, and the rows that hold them together. `supply` is
     /// what fills the source: its terms and a constant.
-    void follow(WeekModel::Source& source, LinearTerms supply, double constant);
+    void follow(WeekModel::Source& source, const LinearTerms& supply, double constant);
     void addFreezer(std::size_t kind);
     void addServing();
     void addRooms();
     void addMeat();
-    void followMeat(WeekModel::MeatSource& source, LinearTerms supply, double constant);
+    void followMeat(WeekModel::MeatSource& source, const LinearTerms& supply, double constant);
     void addLevels();
     void addLevel(WeekModel::Level name, LinearTerms terms, double grain = 0);
     [[nodiscard]] bool canBeOver() const;
@@ -90,8 +90,6 @@ private:
     WeekModel m_model;
     std::vector<std::size_t> m_kindOfPot;
 };
-
-constexpr std::size_t noKind = static_cast<std::size_t>(-1);
 
 std::size_t ModelMaker::kindOf(const std::vector<bool>& may) {
     const auto found = std::ranges::find(m_model.kinds, may, &WeekModel::Kind::may);
@@ -229,7 +227,7 @@ bool ModelMaker::freezes(std::size_t kind) const {
     return mayFreeze() || !m_model.kinds[kind].frozenLots.empty();
 }
 
-void ModelMaker::follow(WeekModel::Source& source, LinearTerms supply, double constant) {
+void ModelMaker::follow(WeekModel::Source& source, const LinearTerms& supply, double constant) {
     for (int day = source.start; day <= std::min(source.last, m_days - 1); ++day) {
         const bool moved = source.from == WeekModel::Source::From::Thaw && day == source.start;
         const int served = moved ? none : column();
@@ -274,7 +272,7 @@ void ModelMaker::addCookingSource(std::size_t kind, int day) {
         source.frozen = column();
         supply.emplace_back(source.frozen, -1.0);
     }
-    follow(source, std::move(supply), settled);
+    follow(source, supply, settled);
     m_model.sources.push_back(std::move(source));
 }
 
@@ -423,7 +421,8 @@ void ModelMaker::addRooms() {
     }
 }
 
-void ModelMaker::followMeat(WeekModel::MeatSource& source, LinearTerms supply, double constant) {
+void ModelMaker::followMeat(WeekModel::MeatSource& source, const LinearTerms& supply,
+                            double constant) {
     for (int day = source.start; day <= std::min(source.last, m_days - 1); ++day) {
         source.eaten.push_back(column());
         source.left.push_back(column());
@@ -469,7 +468,7 @@ void ModelMaker::addMeat() {
         WeekModel::MeatSource source;
         source.start = day;
         source.last = day + m_problem.fridgeDays;
-        followMeat(source, std::move(supply), settled);
+        followMeat(source, supply, settled);
         m_model.meat.push_back(std::move(source));
     }
     for (int day = 0; day < m_days; ++day) {
