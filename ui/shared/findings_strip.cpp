@@ -4,6 +4,7 @@
 #include "ui/paint/theme.h"
 #include "ui/shared/finding_line.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QScrollArea>
